@@ -1,0 +1,6 @@
+namespace Silkwright.Emulsion;
+
+/// <summary>What a container holds and costs.</summary>
+/// <param name="Grams">Content. [g]</param>
+/// <param name="Cost">Price in the shop's currency, without tax.</param>
+public sealed record ContainerPrice(double Grams, double Cost);

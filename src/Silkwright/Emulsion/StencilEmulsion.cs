@@ -1,0 +1,56 @@
+namespace Silkwright.Emulsion;
+
+/// <summary>One emulsion on a shop's shelf. What is not given falls back to its family's values (<see cref="FamilyValues"/>).</summary>
+public sealed record StencilEmulsion
+{
+    public required string Id { get; init; }
+
+    public required EmulsionFamily Family { get; init; }
+
+    /// <summary>Inks that the supplier or the shop says it stands up to; none given: the family's usual ones.</summary>
+    public IReadOnlyList<InkKind>? Resists { get; init; }
+
+    /// <summary>Solids by weight, as datasheets print it. [%]</summary>
+    public double? SolidsPercent { get; init; }
+
+    /// <summary>Days it works once sensitised, kept at 21 °C. [d]</summary>
+    public double? PotLifeDays { get; init; }
+
+    /// <summary>Months it keeps unopened. [months]</summary>
+    public double? ShelfLifeMonths { get; init; }
+
+    /// <summary>Exposure time beside a plain diazo of the same coat. [1]</summary>
+    public double? RelativeExposure { get; init; }
+
+    /// <summary>The coat stays dry to the touch above 80 % relative humidity.</summary>
+    public bool? HumidityResistant { get; init; }
+
+    /// <summary>The coat's colour lets one see the mark below, so that a job can be lined up by eye.</summary>
+    public bool? SeeThrough { get; init; }
+
+    /// <summary>Price of one container.</summary>
+    public ContainerPrice? Price { get; init; }
+
+    /// <summary>Lot on the container.</summary>
+    public string? Lot { get; init; }
+
+    public DateOnly? ReceivedOn { get; init; }
+
+    /// <summary>Day the sensitiser was stirred in; none for a container still unmixed, or for ready-to-use.</summary>
+    public DateOnly? SensitisedOn { get; init; }
+
+    /// <summary>Where it stands. [°C]</summary>
+    public double? StoredCelsius { get; init; }
+
+    /// <summary>What is left. [g]</summary>
+    public double? Grams { get; init; }
+
+    /// <summary>Thickness of a capillary film as bought. [µm]</summary>
+    public double? FilmThicknessUm { get; init; }
+
+    /// <summary>Working-curve penetration depth where somebody measured it. [µm]</summary>
+    public double? PenetrationDepthUm { get; init; }
+
+    /// <summary>Working-curve critical dose where somebody measured it. [mJ/cm²]</summary>
+    public double? CriticalDoseMjPerCm2 { get; init; }
+}

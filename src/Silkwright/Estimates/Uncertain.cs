@@ -1,0 +1,4 @@
+namespace Silkwright.Estimates;
+
+/// <summary>An uncertain input by name.</summary>
+public sealed record Uncertain(string Name, Estimate Estimate);

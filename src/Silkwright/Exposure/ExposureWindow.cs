@@ -1,0 +1,39 @@
+using Silkwright.Estimates;
+
+namespace Silkwright.Exposure;
+
+/// <summary>The least exposure that cures through the stencil, the most that still holds the detail, and the aim between.</summary>
+public sealed record ExposureWindow
+{
+    /// <summary>What the amounts below count: seconds, or the units of this machine.</summary>
+    public required ExposureCount Counts { get; init; }
+
+    /// <summary>Least amount that cures through behind a thread.</summary>
+    public required Estimate Least { get; init; }
+
+    /// <summary>Most amount at which the finest detail stays open.</summary>
+    public required Estimate Most { get; init; }
+
+    /// <summary>Where to aim; none when least lies above most.</summary>
+    public Estimate? Aim { get; init; }
+
+    /// <summary>log2(most / least); below 0 when no time works. [stops]</summary>
+    public required double LatitudeStops { get; init; }
+
+    /// <summary>log10(most / least) over the density of one wedge step (0.15). [steps]</summary>
+    public required double LatitudeSteps { get; init; }
+
+    /// <summary>Finest line that stays open at the aim, or at the least amount where there is no aim. [µm]</summary>
+    public required Estimate FinestHeldUm { get; init; }
+
+    /// <summary>Film density that keeps the covered coat soft through the aim. [1, UV density]</summary>
+    public required double RequiredFilmDensityUv { get; init; }
+
+    /// <summary>What the width of the aim comes from.</summary>
+    public required IReadOnlyList<Driver> Drivers { get; init; }
+
+    /// <summary>With no window: the changes that would open it, most promising first.</summary>
+    public IReadOnlyList<string> OpensBy { get; init; } = [];
+
+    public IReadOnlyList<Note> Notes { get; init; } = [];
+}

@@ -1,0 +1,16 @@
+namespace Silkwright.Exposure;
+
+/// <summary>One strip of a step test on this lamp, this emulsion and this kind of mesh.</summary>
+/// <param name="Amount">Exposure in seconds or in the machine's units. Above 0.</param>
+/// <param name="SolidStep">Last step of the wedge that stayed fully hard. 1 to 21.</param>
+/// <param name="SqueegeeSideSoft">The squeegee side came out soft or slimy.</param>
+/// <param name="FinestLineUm">Finest printed line the strip held. [µm]</param>
+/// <param name="FinestGapUm">Finest gap the strip held. [µm]</param>
+/// <param name="Damp">The strip may not have been dry: it teaches nothing.</param>
+public sealed record StepTest(
+    double Amount,
+    int? SolidStep = null,
+    bool? SqueegeeSideSoft = null,
+    double? FinestLineUm = null,
+    double? FinestGapUm = null,
+    bool Damp = false);

@@ -1,0 +1,35 @@
+using Silkwright.Coating;
+using Silkwright.Emulsion;
+using Silkwright.Exposure;
+using Silkwright.Mesh;
+
+namespace Silkwright.Plans;
+
+/// <summary>A shop as far as a plan needs to know it. Everything may be missing; the plan then says what it assumed.</summary>
+public sealed record Shop
+{
+    public string Name { get; init; } = "A shop nobody described";
+
+    public IReadOnlyList<MeshFabric> Meshes { get; init; } = [];
+
+    public IReadOnlyList<Frame> Frames { get; init; } = [];
+
+    public IReadOnlyList<Trough> Troughs { get; init; } = [];
+
+    public IReadOnlyList<StencilEmulsion> Emulsions { get; init; } = [];
+
+    public IReadOnlyList<Lamp> Lamps { get; init; } = [];
+
+    public FilmDensity? Film { get; init; }
+
+    public Room Room { get; init; } = new();
+
+    public IReadOnlyList<ExposureReading> ExposureReadings { get; init; } = [];
+
+    public IReadOnlyList<CoatReading> CoatReadings { get; init; } = [];
+
+    public ShopPrices Prices { get; init; } = new();
+
+    /// <summary>Screens made a day, all emulsions together. [1/d]</summary>
+    public double? ScreensPerDay { get; init; }
+}

@@ -1,0 +1,9 @@
+namespace Silkwright.Plans;
+
+/// <summary>What somebody says the artwork asks for, when there is no film to measure.</summary>
+public sealed record TypedNeeds(
+    double? FinestLineUm = null,
+    double? FinestGapUm = null,
+    double? RulingLpi = null,
+    double? CoveragePercent = null,
+    double? AreaCm2 = null);
