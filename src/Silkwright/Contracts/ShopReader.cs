@@ -1,10 +1,185 @@
+using Silkwright.Coating;
+using Silkwright.Emulsion;
+using Silkwright.Estimates;
+using Silkwright.Exposure;
+using Silkwright.Mesh;
 using Silkwright.Plans;
 
 namespace Silkwright.Contracts;
 
-/// <summary>Reads SHOP.json.</summary>
+/// <summary>Reads SHOP.json: docs/schema/shop.json. Everything in it may be missing.</summary>
 public static class ShopReader
 {
-    public static Shop Read(string json, string where) =>
-        throw new NotImplementedException();
+    /// <param name="json">The document.</param>
+    /// <param name="where">The file's name, for messages.</param>
+    /// <exception cref="InputProblemException">Every fault of the document.</exception>
+    public static Shop Read(string json, string where)
+    {
+        var problems = new ProblemList();
+        var root = DocumentField.Root(json, where, problems);
+        problems.ThrowIfAny();
+        var meshes = root["meshes"].Entries().Select(field => Fabric(field, problems)).ToArray();
+        var readings = root["readings"];
+        var shop = new Shop
+        {
+            Name = root["name"].Text() ?? new Shop().Name,
+            Meshes = meshes,
+            Frames = [.. root["frames"].Entries().Select(field => FrameOf(field, meshes, problems))],
+            Troughs = [.. root["troughs"].Entries().Select(TroughOf)],
+            Emulsions = [.. root["emulsions"].Entries().Select(EmulsionOf)],
+            Lamps = [.. root["lamps"].Entries().Select(LampOf)],
+            Film = FilmOf(root["film"], problems),
+            Room = RoomOf(root["room"]),
+            ExposureReadings = [.. readings["exposure"].Entries().Select(field => ExposureReadingOf(field, meshes, problems))],
+            CoatReadings = [.. readings["coat"].Entries().Select(field => CoatReadingOf(field, meshes, problems))],
+            Prices = PricesOf(root["prices"]),
+            ScreensPerDay = root["screensPerDay"].Number("1/d", 0.01, 5000),
+        };
+        foreach (var twice in shop.Emulsions.GroupBy(e => e.Id, StringComparer.OrdinalIgnoreCase).Where(g => g.Key.Length > 0 && g.Count() > 1))
+            problems.Add($"Two emulsions are called '{twice.Key}'.", $"{where}: emulsions", "Give each its own id; two lots of one emulsion are two entries.");
+        problems.ThrowIfAny();
+        return shop;
+    }
+
+    private static MeshFabric Fabric(DocumentField field, ProblemList problems)
+    {
+        var fabric = new MeshFabric(
+            field["countPerCm"].RequiredNumber("1/cm", 5, 220),
+            field["threadUm"].RequiredNumber("µm", 15, 500),
+            field["dyed"].YesNo() ?? false)
+        {
+            FabricThicknessUm = field["fabricThicknessUm"].Number("µm", 20, 1500),
+            TensionNPerCm = field["tensionNPerCm"].Number("N/cm", 1, 80),
+        };
+        if (fabric.CountPerCm * fabric.ThreadUm >= 10_000)
+            problems.Add($"The threads of {fabric.Name} would overlap.", field.Path, "Give threads per centimetre (not per inch) and the thread in µm.");
+        return fabric;
+    }
+
+    /// <summary>A mesh named by count and thread is the shop's own mesh of that name, with its colour and tension.</summary>
+    private static MeshFabric? MeshRef(DocumentField field, IReadOnlyList<MeshFabric> meshes, ProblemList problems)
+    {
+        if (!field.IsThere)
+            return null;
+        var named = new ProblemList();
+        var mesh = Fabric(field, named);
+        if (!named.IsEmpty)
+        {
+            problems.AddRange(named.Problems);
+            return null;
+        }
+
+        return meshes.FirstOrDefault(known => known.Name == mesh.Name && (!field["dyed"].IsThere || known.Dyed == mesh.Dyed)) ?? mesh;
+    }
+
+    private static Frame FrameOf(DocumentField field, IReadOnlyList<MeshFabric> meshes, ProblemList problems) => new()
+    {
+        InsideWidthMm = field["insideWidthMm"].RequiredNumber("mm", 50, 5000),
+        InsideHeightMm = field["insideHeightMm"].RequiredNumber("mm", 50, 5000),
+        Mesh = MeshRef(field["mesh"], meshes, problems),
+        TensionNPerCm = field["tensionNPerCm"].Number("N/cm", 1, 80),
+        Count = field["count"].Count(0, 100_000) ?? 1,
+    };
+
+    private static Trough TroughOf(DocumentField field, int index) => new(
+        field["id"].Text() ?? $"trough {index + 1}",
+        field["edgeRadiusMm"].RequiredNumber("mm", 0.2, 3),
+        field["widthMm"].Number("mm", 50, 3000));
+
+    private static StencilEmulsion EmulsionOf(DocumentField field) => new()
+    {
+        Id = field["id"].RequiredText(),
+        Family = field["family"].RequiredChoice<EmulsionFamily>(),
+        Resists = field["resists"].IsThere ? [.. field["resists"].Entries().Select(ink => ink.RequiredChoice<InkKind>())] : null,
+        SolidsPercent = field["solidsPercent"].Number("%", 10, 100),
+        PotLifeDays = field["potLifeDays"].Number("d", 0.1, 1500),
+        ShelfLifeMonths = field["shelfLifeMonths"].Number("months", 0.5, 60),
+        RelativeExposure = field["relativeExposure"].Number("1", 0.01, 5),
+        HumidityResistant = field["humidityResistant"].YesNo(),
+        SeeThrough = field["seeThrough"].YesNo(),
+        Price = field["price"].IsThere
+            ? new ContainerPrice(field["price"]["grams"].RequiredNumber("g", 1, 1_000_000), field["price"]["cost"].RequiredNumber("currency", 0, 1_000_000))
+            : null,
+        Lot = field["lot"].Text(),
+        ReceivedOn = field["receivedOn"].Date(),
+        SensitisedOn = field["sensitisedOn"].Date(),
+        StoredCelsius = field["storedCelsius"].Number("°C", -30, 60),
+        Grams = field["grams"].Number("g", 0, 10_000_000),
+        FilmThicknessUm = field["filmThicknessUm"].Number("µm", 5, 1000),
+        PenetrationDepthUm = field["penetrationDepthUm"].Number("µm", 1, 10_000),
+        CriticalDoseMjPerCm2 = field["criticalDoseMjPerCm2"].Number("mJ/cm²", 0.01, 100_000),
+    };
+
+    private static Lamp LampOf(DocumentField field, int index) => new()
+    {
+        Id = field["id"].Text() ?? $"lamp {index + 1}",
+        Kind = field["kind"].RequiredChoice<LampKind>(),
+        DistanceMm = field["distanceMm"].Number("mm", 1, 10_000),
+        Hours = field["hours"].Number("h", 0, 200_000),
+        Counts = field["counts"].Choice<ExposureCount>() ?? ExposureCount.Seconds,
+    };
+
+    private static FilmDensity? FilmOf(DocumentField field, ProblemList problems)
+    {
+        if (!field.IsThere)
+            return null;
+        var film = new FilmDensity(field["dMaxUv"].RequiredNumber("1", 0, 6), field["dMinUv"].RequiredNumber("1", 0, 6));
+        if (film.DMinUv >= film.DMaxUv)
+            problems.Add("The clear film is as dense as the black.", field.Path, "dMaxUv is the black's UV density, dMinUv the clear's.");
+        return film;
+    }
+
+    private static Room RoomOf(DocumentField field) => new()
+    {
+        Celsius = field["celsius"].Number("°C", -20, 60),
+        HumidityPercent = field["humidityPercent"].Number("%", 0, 100),
+        Light = field["light"].Choice<RoomLight>(),
+        AirSpeedMPerS = field["airSpeedMPerS"].Number("m/s", 0, 30),
+        AltitudeM = field["altitudeM"].Number("m", -500, 6000),
+    };
+
+    private static ExposureReading ExposureReadingOf(DocumentField field, IReadOnlyList<MeshFabric> meshes, ProblemList problems)
+    {
+        var seconds = field["seconds"].Number("s", 0.01, 100_000);
+        var units = field["units"].Number("units", 0.01, 10_000_000);
+        if (!field["seconds"].IsThere && !field["units"].IsThere)
+            field["seconds"].Missing("the exposure in seconds, or in the machine's own units as \"units\"");
+        return new ExposureReading
+        {
+            EmulsionId = field["emulsion"].RequiredText(),
+            Mesh = MeshRef(field["mesh"], meshes, problems),
+            LampId = field["lamp"].Text(),
+            On = field["on"].Date(),
+            Test = new StepTest(
+                seconds ?? units ?? 1,
+                field["solidStep"].Count(0, 40),
+                field["squeegeeSideSoft"].YesNo(),
+                field["finestLineUm"].Number("µm", 5, 50_000),
+                field["finestGapUm"].Number("µm", 5, 50_000),
+                field["damp"].YesNo() ?? false),
+        };
+    }
+
+    private static CoatReading CoatReadingOf(DocumentField field, IReadOnlyList<MeshFabric> meshes, ProblemList problems)
+    {
+        if (!field["mesh"].IsThere)
+            field["mesh"].Missing("the mesh, as {\"countPerCm\": 43, \"threadUm\": 80}");
+        return new CoatReading
+        {
+            EmulsionId = field["emulsion"].RequiredText(),
+            Mesh = MeshRef(field["mesh"], meshes, problems) ?? new MeshFabric(43, 80),
+            Strokes = StrokeText.TryRead(field["strokes"].RequiredText(), field["strokes"].Path, problems) ?? [],
+            TroughId = field["trough"].Text(),
+            EomUm = field["eomUm"].RequiredNumber("µm", 0, 1000),
+            On = field["on"].Date(),
+        };
+    }
+
+    private static ShopPrices PricesOf(DocumentField field) => new()
+    {
+        Currency = field["currency"].Text() ?? new ShopPrices().Currency,
+        LabourPerHour = field["labourPerHour"].Number("currency/h", 0, 10_000),
+        PressStopPerMinute = field["pressStopPerMinute"].Number("currency/min", 0, 10_000),
+        InkPerKg = field["inkPerKg"].Number("currency/kg", 0, 10_000),
+    };
 }
