@@ -1,0 +1,70 @@
+using Silkwright.Estimates;
+
+namespace Silkwright.Contracts;
+
+/// <summary>What somebody typed, by the names of a question's fields, and the faults found while reading it.</summary>
+/// <remarks>The shell fills it from options, the web from a query string; reading is the same, so the answers are.</remarks>
+/// <param name="texts">The text of each field that was given.</param>
+/// <param name="prefix">Stands before a field's name when a fault is told: <c>--</c> in the shell.</param>
+public sealed class GivenTexts(IReadOnlyDictionary<string, string> texts, string prefix = "")
+{
+    public ProblemList Problems { get; } = new();
+
+    public bool Has(QuestionField field) => texts.ContainsKey(field.Name);
+
+    /// <summary>The value of a field; NaN after a fault or when a required one is missing, none when an optional one is.</summary>
+    public double? Read(QuantityField field)
+    {
+        if (Text(field) is not { } text)
+            return field.Required ? double.NaN : null;
+        var value = QuantityText.Read(text, field.Kind, Where(field), Problems);
+        return value is { } read && InRange(field, text, read) ? read : double.NaN;
+    }
+
+    /// <summary>The value of a field that must be there; NaN after a fault.</summary>
+    public double ReadRequired(QuantityField field) => Read(field with { Required = true })!.Value;
+
+    /// <summary>A value or a range; none when missing or after a fault.</summary>
+    public Estimate? ReadEstimate(QuantityField field)
+    {
+        if (Text(field) is not { } text)
+            return null;
+        var estimate = QuantityText.ReadEstimate(text, field.Kind, Where(field), Problems);
+        return estimate is { } read && InRange(field, text, read.Low) && (read.Low == read.High || InRange(field, text, read.High)) ? read : null;
+    }
+
+    /// <summary>The member a word means; none when missing or after a fault.</summary>
+    public T? Read<T>(ChoiceField field)
+        where T : struct, Enum
+    {
+        if (Text(field) is not { } text)
+            return null;
+        if (Word.TryRead<T>(text, out var member))
+            return member;
+        Problems.Add($"'{text}' is not known here.", Where(field), $"Write one of {field.Taken}.");
+        return null;
+    }
+
+    /// <exception cref="InputProblemException">Something typed was wrong or missing; carries every fault.</exception>
+    public void ThrowIfAny() => Problems.ThrowIfAny();
+
+    private string? Text(QuestionField field)
+    {
+        if (texts.TryGetValue(field.Name, out var text))
+            return text;
+        if (field.Required)
+            Problems.Add($"{Where(field)} is missing: {field.Meaning}.", Where(field), $"Add it, for example {Where(field)} {field.Example} ({field.Taken}).");
+        return null;
+    }
+
+    private bool InRange(QuantityField field, string text, double value)
+    {
+        if (field.Allows(value))
+            return true;
+        Problems.Add($"'{text.Trim()}' is out of range.", Where(field), $"Give {field.Range}.");
+        return false;
+    }
+
+    /// <summary>A field as it is named to the person who typed it.</summary>
+    public string Where(QuestionField field) => prefix + field.Name;
+}
