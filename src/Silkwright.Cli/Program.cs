@@ -1,1 +1,3 @@
-return 0;
+using Silkwright.Cli;
+
+return await Shell.RunAsync(args, Surroundings.OfThisProcess());

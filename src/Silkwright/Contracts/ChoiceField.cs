@@ -12,5 +12,5 @@ public sealed record ChoiceField(string Name, IReadOnlyList<string> Words, strin
 
     /// <summary>A field that takes the members of an enumeration.</summary>
     public static ChoiceField Of<T>(string name, string meaning)
-        where T : struct, Enum => new(name, Word.All<T>(), meaning);
+        where T : struct, Enum => new(name, Names.All<T>(), meaning);
 }

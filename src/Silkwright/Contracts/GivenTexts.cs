@@ -39,14 +39,21 @@ public sealed class GivenTexts(IReadOnlyDictionary<string, string> texts, string
     {
         if (Text(field) is not { } text)
             return null;
-        if (Word.TryRead<T>(text, out var member))
-            return member;
+        foreach (var member in Enum.GetValues<T>())
+        {
+            if (string.Equals(Names.Of(member), Bare(text), StringComparison.OrdinalIgnoreCase))
+                return member;
+        }
+
         Problems.Add($"'{text}' is not known here.", Where(field), $"Write one of {field.Taken}.");
         return null;
     }
 
     /// <exception cref="InputProblemException">Something typed was wrong or missing; carries every fault.</exception>
     public void ThrowIfAny() => Problems.ThrowIfAny();
+
+    /// <summary>Without the hyphens and spaces that people put into one word: water-based.</summary>
+    private static string Bare(string text) => new([.. text.Where(char.IsLetterOrDigit)]);
 
     private string? Text(QuestionField field)
     {

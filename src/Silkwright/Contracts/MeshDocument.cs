@@ -21,12 +21,12 @@ public static class MeshDocument
         ["smallestLineUm"] = mesh.SmallestLineUm.Value,
         ["intervals"] = new JsonObject
         {
-            ["fabricThicknessUm"] = EstimateDocument.Of(mesh.FabricThicknessUm),
-            ["inkVolumeCm3PerM2"] = EstimateDocument.Of(mesh.InkVolumeCm3PerM2),
-            ["voidUm"] = EstimateDocument.Of(mesh.VoidUm),
-            ["smallestDotUm"] = EstimateDocument.Of(mesh.SmallestDotUm),
-            ["smallestLineUm"] = EstimateDocument.Of(mesh.SmallestLineUm),
+            ["fabricThicknessUm"] = DocumentJson.Of(mesh.FabricThicknessUm),
+            ["inkVolumeCm3PerM2"] = DocumentJson.Of(mesh.InkVolumeCm3PerM2),
+            ["voidUm"] = DocumentJson.Of(mesh.VoidUm),
+            ["smallestDotUm"] = DocumentJson.Of(mesh.SmallestDotUm),
+            ["smallestLineUm"] = DocumentJson.Of(mesh.SmallestLineUm),
         },
-        ["notes"] = NoteDocument.Of(mesh.Notes),
+        ["notes"] = DocumentJson.Of(mesh.Notes),
     };
 }

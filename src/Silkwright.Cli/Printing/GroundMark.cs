@@ -1,0 +1,27 @@
+using Silkwright.Estimates;
+
+namespace Silkwright.Cli.Printing;
+
+/// <summary>Where a number comes from, as a mark and in words.</summary>
+internal static class GroundMark
+{
+    public static string Mark(Ground ground) => ground switch
+    {
+        Ground.MeasuredHere => "■",
+        Ground.MeasuredElsewhere => "◧",
+        Ground.Datasheet => "▤",
+        Ground.Model => "≈",
+        _ => "□",
+    };
+
+    public static string Words(Ground ground) => ground switch
+    {
+        Ground.MeasuredHere => "measured here",
+        Ground.MeasuredElsewhere => "measured elsewhere",
+        Ground.Datasheet => "datasheet",
+        Ground.Model => "model",
+        _ => "common practice",
+    };
+
+    public static string Both(Ground ground) => $"{Mark(ground)} {Words(ground)}";
+}
