@@ -2,27 +2,110 @@ using Silkwright.Estimates;
 
 namespace Silkwright.Emulsion;
 
-/// <summary>What a family of emulsions is like where nobody has measured the emulsion itself.</summary>
+/// <summary>
+/// What an emulsion is like, with the ground: what its sheet or the shop says first, and what its family is usually like where
+/// nobody said. The family figures are the trade's (docs/engines/emulsion.md, table 1).
+/// </summary>
 public static class FamilyValues
 {
-    public static Estimate SolidsPercent(StencilEmulsion emulsion) =>
-        throw new NotImplementedException();
+    /// <summary>A month as stock counts it: a twelfth of a year. [d]</summary>
+    public const double DaysPerMonth = 365.25 / 12;
 
-    public static Estimate DensityGPerCm3(StencilEmulsion emulsion) =>
-        throw new NotImplementedException();
+    /// <summary>Thickness taken for a capillary film nobody described: the general class is 25 to 40 µm. Common practice.</summary>
+    private static readonly Estimate FilmThickness = new(32, 25, 40, Ground.CommonPractice);
 
-    public static Estimate PotLifeDaysAt21(StencilEmulsion emulsion) =>
-        throw new NotImplementedException();
+    /// <summary>Price of a capillary film by area. [cost/m²] Common practice, order of magnitude.</summary>
+    private static readonly Estimate FilmPricePerM2 = new(25, 15, 35, Ground.CommonPractice);
 
-    public static Estimate ShelfLifeMonths(StencilEmulsion emulsion) =>
-        throw new NotImplementedException();
+    /// <summary>How far a figure on a datasheet is from the lot in hand, as a share of itself. Common practice; [1]</summary>
+    private const double SolidsShare = 0.05;
+    private const double PotLifeShare = 0.25;
+    private const double ShelfLifeShare = 0.2;
+    private const double ExposureShare = 0.25;
+    private const double FilmThicknessShare = 0.08;
 
-    public static Estimate RelativeExposure(StencilEmulsion emulsion) =>
-        throw new NotImplementedException();
+    /// <summary>Solids by weight. [%]</summary>
+    public static Estimate SolidsPercent(StencilEmulsion emulsion) => emulsion.Family switch
+    {
+        EmulsionFamily.CapillaryFilm => Estimate.Exact(100, Ground.Model),
+        _ when emulsion.SolidsPercent is { } given =>
+            Estimate.Within(given, SolidsShare, Ground.Datasheet).Map(x => Math.Min(x, 100)),
+        EmulsionFamily.Diazo => new(26, 20, 32, Ground.CommonPractice),
+        EmulsionFamily.DualCure => new(37, 32, 42, Ground.CommonPractice),
+        EmulsionFamily.Photopolymer => new(42, 35, 50, Ground.CommonPractice),
+        _ => throw Unknown(emulsion),
+    };
 
-    public static Estimate PricePerKg(StencilEmulsion emulsion) =>
-        throw new NotImplementedException();
+    /// <summary>Density of the emulsion as it is laid: the liquid's, or the dry film's. [g/cm³]</summary>
+    public static Estimate DensityGPerCm3(StencilEmulsion emulsion) => Propagation.Through(
+        x => VolumeSolids.LiquidDensityGPerCm3(x[0], x[1]),
+        [new("solids", SolidsPercent(emulsion)), new("density of the dry coat", VolumeSolids.DryDensityGPerCm3)]).Estimate;
 
-    public static bool NeedsSensitiser(EmulsionFamily family) =>
-        throw new NotImplementedException();
+    /// <summary>
+    /// Days it works at 21 °C: from mixing for two-part emulsions; as long as the closed container for ready-to-use ones. [d]
+    /// </summary>
+    public static Estimate PotLifeDaysAt21(StencilEmulsion emulsion)
+    {
+        if (emulsion.PotLifeDays is { } given)
+            return Estimate.Within(given, PotLifeShare, Ground.Datasheet);
+        return NeedsSensitiser(emulsion.Family)
+            ? new Estimate(35, 28, 42, Ground.CommonPractice)
+            : ShelfLifeMonths(emulsion).Times(DaysPerMonth);
+    }
+
+    /// <summary>Months it keeps unopened at 18 to 26 °C. [months]</summary>
+    public static Estimate ShelfLifeMonths(StencilEmulsion emulsion) => emulsion.Family switch
+    {
+        _ when emulsion.ShelfLifeMonths is { } given => Estimate.Within(given, ShelfLifeShare, Ground.Datasheet),
+        EmulsionFamily.Diazo or EmulsionFamily.DualCure => new(12, 9, 15, Ground.CommonPractice),
+        EmulsionFamily.Photopolymer => new(21, 18, 24, Ground.CommonPractice),
+        EmulsionFamily.CapillaryFilm => new(18, 12, 24, Ground.CommonPractice),
+        _ => throw Unknown(emulsion),
+    };
+
+    /// <summary>Exposure time beside a plain diazo of the same coat. [1]</summary>
+    public static Estimate RelativeExposure(StencilEmulsion emulsion) => emulsion.Family switch
+    {
+        _ when emulsion.RelativeExposure is { } given => Estimate.Within(given, ExposureShare, Ground.Datasheet),
+        EmulsionFamily.Diazo => new(1, 0.8, 1.25, Ground.CommonPractice),
+        EmulsionFamily.DualCure => new(0.5, 0.4, 0.6, Ground.CommonPractice),
+        EmulsionFamily.Photopolymer => new(0.2, 0.1, 0.3, Ground.CommonPractice),
+        // as its sensitiser, and nobody said which
+        EmulsionFamily.CapillaryFilm => new(0.5, 0.15, 1, Ground.CommonPractice),
+        _ => throw Unknown(emulsion),
+    };
+
+    /// <summary>Price. [cost/kg], in the shop's currency; orders of magnitude where the shop gave none.</summary>
+    public static Estimate PricePerKg(StencilEmulsion emulsion) => emulsion.Family switch
+    {
+        _ when emulsion.Price is { } price => Estimate.Exact(1000 * price.Cost / price.Grams, Ground.MeasuredHere),
+        EmulsionFamily.Diazo => new(22, 15, 35, Ground.CommonPractice),
+        EmulsionFamily.DualCure => new(27, 18, 40, Ground.CommonPractice),
+        EmulsionFamily.Photopolymer => new(32, 20, 45, Ground.CommonPractice),
+        EmulsionFamily.CapillaryFilm => Propagation.Through(
+            x => 1000 * x[0] / (x[1] * x[2]),
+            [
+                new("price of the film", FilmPricePerM2),
+                new("film thickness", FilmThicknessUm(emulsion)),
+                new("density of the dry coat", VolumeSolids.DryDensityGPerCm3),
+            ]).Estimate,
+        _ => throw Unknown(emulsion),
+    };
+
+    /// <summary>Thickness of a capillary film as bought. [µm]</summary>
+    public static Estimate FilmThicknessUm(StencilEmulsion emulsion) => emulsion.FilmThicknessUm is { } given
+        ? Estimate.Within(given, FilmThicknessShare, Ground.Datasheet)
+        : FilmThickness;
+
+    /// <summary>Sold in two parts: its days count from mixing.</summary>
+    public static bool NeedsSensitiser(EmulsionFamily family) => family is EmulsionFamily.Diazo or EmulsionFamily.DualCure;
+
+    /// <summary>
+    /// A second exposure of the developed, dried stencil is worth its time: what the first left unlinked in a diazo can still
+    /// link. A ready-to-use coat has paired what can pair by the end of a proper first one. Common practice, no source.
+    /// </summary>
+    public static bool PostExposureHelps(EmulsionFamily family) => family is not EmulsionFamily.Photopolymer;
+
+    private static ArgumentOutOfRangeException Unknown(StencilEmulsion emulsion) =>
+        new(nameof(emulsion), emulsion.Family, "No such family of emulsions.");
 }

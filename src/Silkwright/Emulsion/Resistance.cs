@@ -1,8 +1,68 @@
+using Silkwright.Estimates;
+
 namespace Silkwright.Emulsion;
 
 /// <summary>What attacks what.</summary>
 public static class Resistance
 {
-    public static ResistanceAnswer To(InkKind ink, StencilEmulsion emulsion) =>
-        throw new NotImplementedException();
+    /// <summary>How an emulsion stands up to an ink.</summary>
+    /// <remarks>
+    /// What the emulsion's own list says decides: an ink that is not on it attacks. Without a list its family answers, on the
+    /// careful side where types within the family differ (docs/engines/emulsion.md, table 2).
+    /// </remarks>
+    public static ResistanceAnswer To(InkKind ink, StencilEmulsion emulsion)
+    {
+        var name = Name(ink);
+        if (emulsion.Resists is not { } listed)
+            return ByFamily(ink, emulsion.Family);
+        return listed.Contains(ink)
+            ? new(ResistanceGrade.Good, Ground.Datasheet, $"It is made to stand up to {name}.")
+            : new(ResistanceGrade.Poor, Ground.Datasheet, $"The inks it stands up to are listed, and {name} is not among them.");
+    }
+
+    private static ResistanceAnswer ByFamily(InkKind ink, EmulsionFamily family) => (family, ink) switch
+    {
+        (_, InkKind.Plastisol) => Usually(ResistanceGrade.Good, "Every family of emulsion stands up to plastisol."),
+
+        (EmulsionFamily.Diazo, InkKind.WaterBased) => Usually(
+            ResistanceGrade.Fair, "A diazo made for water lasts in water-based ink when hardened, one made for solvents does not; it is not said which this is."),
+        (EmulsionFamily.Diazo, InkKind.Discharge) => Usually(
+            ResistanceGrade.Fair, "A diazo needs hardening for discharge ink, and must be one made for water."),
+        (EmulsionFamily.Diazo, InkKind.Solvent) => Usually(
+            ResistanceGrade.Fair, "A diazo made for solvents lasts in solvent ink, one made for water hardly; it is not said which this is."),
+        (EmulsionFamily.Diazo, InkKind.Uv) => Usually(ResistanceGrade.Fair, "A diazo stands up to UV ink fairly well."),
+
+        (EmulsionFamily.DualCure, InkKind.WaterBased) => Usually(
+            ResistanceGrade.Fair, "A dual-cure serves most inks but is not very water-resistant: short runs, or hardened."),
+        (EmulsionFamily.DualCure, InkKind.Discharge) => Usually(
+            ResistanceGrade.Fair, "A dual-cure needs hardening for discharge ink."),
+        (EmulsionFamily.DualCure, InkKind.Solvent) => Usually(ResistanceGrade.Good, "A dual-cure stands up to solvent ink."),
+        (EmulsionFamily.DualCure, InkKind.Uv) => Usually(ResistanceGrade.Good, "A dual-cure stands up to UV ink."),
+
+        (EmulsionFamily.Photopolymer, InkKind.WaterBased) => Usually(
+            ResistanceGrade.Poor, "A ready-to-use photopolymer breaks down in water-based ink unless it is made for it, and nothing says that this one is."),
+        (EmulsionFamily.Photopolymer, InkKind.Discharge) => Usually(
+            ResistanceGrade.Poor, "A ready-to-use photopolymer breaks down in discharge ink unless it is made for it, and nothing says that this one is."),
+        (EmulsionFamily.Photopolymer, InkKind.Solvent) => Usually(
+            ResistanceGrade.Fair, "A ready-to-use photopolymer stands up to solvent ink fairly well."),
+        (EmulsionFamily.Photopolymer, InkKind.Uv) => Usually(
+            ResistanceGrade.Good, "A ready-to-use photopolymer stands up to UV ink."),
+
+        (EmulsionFamily.CapillaryFilm, InkKind.WaterBased or InkKind.Discharge or InkKind.Solvent or InkKind.Uv) => Usually(
+            ResistanceGrade.Fair, $"A capillary film stands up to {Name(ink)} as its sensitiser does, which is not said: soak a coupon in the ink first."),
+
+        _ => throw new ArgumentOutOfRangeException(nameof(ink), (family, ink), "No such family or ink."),
+    };
+
+    private static ResistanceAnswer Usually(ResistanceGrade grade, string reason) => new(grade, Ground.CommonPractice, reason);
+
+    private static string Name(InkKind ink) => ink switch
+    {
+        InkKind.Plastisol => "plastisol",
+        InkKind.WaterBased => "water-based ink",
+        InkKind.Discharge => "discharge ink",
+        InkKind.Solvent => "solvent ink",
+        InkKind.Uv => "UV ink",
+        _ => throw new ArgumentOutOfRangeException(nameof(ink), ink, "No such ink."),
+    };
 }

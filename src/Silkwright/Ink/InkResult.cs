@@ -8,6 +8,9 @@ public sealed record InkResult
     /// <summary>Wet ink on large areas. [µm]</summary>
     public required Estimate WetDepositUm { get; init; }
 
+    /// <summary>Wet ink on the finest line, where the stencil's edge adds to it; only where its width is known. [µm]</summary>
+    public Estimate? LineDepositUm { get; init; }
+
     /// <summary>Dry ink on large areas; only where volume solids are known. [µm]</summary>
     public Estimate? DryDepositUm { get; init; }
 

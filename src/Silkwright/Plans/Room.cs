@@ -1,3 +1,5 @@
+using Silkwright.Emulsion;
+
 namespace Silkwright.Plans;
 
 /// <summary>The room screens are coated, dried and kept in.</summary>

@@ -1,4 +1,4 @@
-namespace Silkwright.Plans;
+namespace Silkwright.Emulsion;
 
 /// <summary>The light in the room where coated screens lie.</summary>
 public enum RoomLight

@@ -1,0 +1,99 @@
+using System.Globalization;
+using Silkwright.Emulsion;
+using Silkwright.Estimates;
+using Silkwright.Mesh;
+
+namespace Silkwright.Coating;
+
+/// <summary>The balance of volumes for emulsion laid with a scoop coater: docs/engines/coating.md, equations 1 to 6.</summary>
+internal static class LiquidCoat
+{
+    /// <summary>Below this the print side follows the threads. [µm] Common practice: the least an even stencil has.</summary>
+    private const double BareUm = 1;
+
+    public static CoatPrediction Predict(WovenMesh mesh, StencilEmulsion emulsion, Trough trough, IReadOnlyList<Stroke> strokes)
+    {
+        if (!(trough.EdgeRadiusMm >= CoatDefaults.LeastEdgeMm && trough.EdgeRadiusMm <= CoatDefaults.MostEdgeMm))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(trough), trough.EdgeRadiusMm, $"The edge radius lies between {CoatDefaults.LeastEdgeMm} and {CoatDefaults.MostEdgeMm} mm.");
+        }
+
+        var tally = StrokeTally.Of(strokes);
+        var solids = FamilyValues.SolidsPercent(emulsion);
+        Uncertain[] inputs =
+        [
+            new("film laid by a stroke", CoatDefaults.FilmPerStroke),
+            new("film left on the squeegee side", CoatDefaults.SqueegeeFilm),
+            new("sinking into the mesh", CoatDefaults.SinkShare),
+            new("edge of the trough", CoatDefaults.EdgePower),
+            new("film of a face coat", CoatDefaults.FaceFilmUm),
+            new("voids of the mesh", mesh.VoidUm),
+            new("solids of the emulsion", solids),
+            new("density of the dry coat", VolumeSolids.DryDensityGPerCm3),
+            new("hand of the operator", CoatDefaults.Operator),
+            new("reading of the gauge", CoatDefaults.GaugeErrorUm),
+            new("heel of the trough", CoatDefaults.HeelLoss),
+        ];
+
+        var eom = Propagation.Through(x => Layers.Of(x, tally, trough).EomUm + x[9], inputs, floor: 0);
+        return new CoatPrediction
+        {
+            Strokes = strokes,
+            EomUm = eom.Estimate,
+            StencilUm = Propagation.Through(
+                x => x[0] + x[1],
+                [new("mesh", mesh.FabricThicknessUm), new("emulsion over mesh", eom.Estimate)]).Estimate,
+            WetUm = Propagation.Through(x => Layers.Of(x, tally, trough).WetUm, inputs, floor: 0).Estimate,
+            GramsPerM2 = Propagation.Through(
+                x => Layers.Of(x, tally, trough).WetUm * VolumeSolids.LiquidDensityGPerCm3(x[6], x[7]) * (1 + x[10]), inputs, floor: 0).Estimate,
+            Drivers = eom.Drivers,
+            Notes = NotesOn(emulsion, solids, eom.Estimate.Value),
+        };
+    }
+
+    private static List<Note> NotesOn(StencilEmulsion emulsion, Estimate solids, double eomUm)
+    {
+        var notes = new List<Note>
+        {
+            new("Strokes are a starting point: pressure, speed and the trough's edge move the thickness. Read it with a gauge.", Ground.CommonPractice),
+        };
+        if (emulsion.SolidsPercent is null)
+        {
+            notes.Add(new Note(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The solids of {emulsion.Id} are not given: {solids.Value:0} % by weight, as its family usually has ({solids.Low:0} to {solids.High:0} %)."),
+                solids.Ground));
+        }
+
+        if (eomUm < BareUm)
+            notes.Add(new Note("The coat shrinks into the mesh: the threads stand out of it, and edges will saw-tooth. More strokes, a rounder edge or more solids."));
+        return notes;
+    }
+
+    /// <summary>Wet and dry layers for one set of the inputs above, in their order.</summary>
+    private readonly record struct Layers(double WetUm, double EomUm)
+    {
+        public static Layers Of(IReadOnlyList<double> x, StrokeTally tally, Trough trough)
+        {
+            var (filmShare, squeegeeShare, sink, edgePower, face, voids) = (x[0], x[1], x[2], x[3], x[4], x[5]);
+            var stays = VolumeSolids.Share(x[6], x[7]);
+            var hand = x[8];
+            var edge = Math.Pow(trough.EdgeRadiusMm / CoatDefaults.RoundEdgeMm, edgePower);
+            var faceEdge = Math.Pow(trough.EdgeRadiusMm / CoatDefaults.FaceFilmEdgeMm, edgePower);
+
+            var standing = tally.PrintFilms * filmShare * edge * voids;
+            var behind = tally.SqueegeeFilms * squeegeeShare * edge * voids;
+            var hollow = Math.Max(0, voids - (stays * (voids + behind)));
+            var faceWet = tally.FaceFilms * face * faceEdge;
+            var backWet = tally.BackFilms * face * faceEdge;
+
+            // A coat whose sinking exceeds its height has the threads stand out: no emulsion over the mesh, not less than none.
+            var firstCoat = Math.Max(0, (stays * standing) - (sink * hollow));
+            return new Layers(
+                voids + (hand * (standing + behind + faceWet + backWet)),
+                hand * (firstCoat + (stays * faceWet)));
+        }
+    }
+}
