@@ -7,6 +7,9 @@ public sealed record ScreenCost
 {
     public required Estimate Total { get; init; }
 
+    /// <summary>What the width of the total comes from, largest first.</summary>
+    public required IReadOnlyList<Driver> Drivers { get; init; }
+
     /// <summary>Emulsion on the screen.</summary>
     public required Estimate EmulsionOnScreen { get; init; }
 

@@ -1,0 +1,52 @@
+using System.Globalization;
+using Silkwright.Emulsion;
+using Silkwright.Stock;
+
+namespace Silkwright.Choosing;
+
+/// <summary>What forbids an emulsion whatever it costs.</summary>
+public static class HardLimits
+{
+    /// <summary>
+    /// How long a coated screen lies in the room's light between drying and exposure and while it is handled. Common practice,
+    /// no source. [min]
+    /// </summary>
+    private const double MinutesInRoomLight = 10;
+
+    /// <summary>The first limit that forbids the emulsion; none when it may be used.</summary>
+    /// <param name="emulsion">The emulsion, as it stands on the shelf.</param>
+    /// <param name="ink">Ink of the colour.</param>
+    /// <param name="on">Day of the plan.</param>
+    /// <param name="light">Light of the room; none: not known, no limit.</param>
+    public static HardLimit? Against(StencilEmulsion emulsion, InkKind ink, DateOnly on, RoomLight? light) =>
+        InkAttacks(emulsion, ink) ?? LifeOver(emulsion, on) ?? LightFogs(emulsion, light);
+
+    private static HardLimit? InkAttacks(StencilEmulsion emulsion, InkKind ink)
+    {
+        var answer = Resistance.To(ink, emulsion);
+        return answer.Grade != ResistanceGrade.Poor ? null : new HardLimit(
+            answer.Reason, $"buy an emulsion made for {InkWords.Of(ink)} ink", FixEffort: 3);
+    }
+
+    private static HardLimit? LifeOver(StencilEmulsion emulsion, DateOnly on)
+    {
+        var lot = PotLife.Of(emulsion, on);
+        if (!lot.Over)
+            return null;
+        var days = Math.Abs(lot.DaysLeft?.Value ?? 0).ToString("0", CultureInfo.InvariantCulture);
+        return emulsion.SensitisedOn is null
+            ? new HardLimit($"this lot's shelf life ended {days} days ago", $"take a fresh lot of {emulsion.Id}", FixEffort: 2)
+            : new HardLimit($"this lot's pot life ended {days} days ago", $"mix a fresh container of {emulsion.Id}", FixEffort: 1);
+    }
+
+    private static HardLimit? LightFogs(StencilEmulsion emulsion, RoomLight? light)
+    {
+        if (light is not { } known)
+            return null;
+        var minutes = LightSafety.Minutes(emulsion, known);
+        return minutes.Value >= MinutesInRoomLight ? null : new HardLimit(
+            string.Create(CultureInfo.InvariantCulture, $"in this room's light the coat fogs in about {minutes.Value:0.#} minutes; a screen lies there {MinutesInRoomLight:0} at least"),
+            "make the room's light yellow",
+            FixEffort: 2);
+    }
+}

@@ -1,0 +1,85 @@
+using Silkwright.Artwork;
+using Silkwright.Estimates;
+
+namespace Silkwright.Plans;
+
+/// <summary>Puts together what a colour asks for: the film first, then what somebody typed, then a typical kind of work.</summary>
+public static class ColourNeeds
+{
+    /// <summary>Edges of a film are read to a pixel or so either way.</summary>
+    private const double PixelsOfDoubt = 1;
+
+    /// <summary>A figure told by phone is seldom better than this share either way. Common practice, no source.</summary>
+    private const double TypedDoubt = 0.15;
+
+    public static ArtworkNeeds Of(JobColour colour)
+    {
+        if (colour.Film is { } film)
+            return OfFilm(film);
+        var typical = colour.Kind is { } kind ? TypicalNeeds.Of(kind) : TypicalNeeds.Unknown;
+        return colour.Needs is { } typed ? Typed(typed, typical, colour) : typical with { Notes = [Assumed(colour)] };
+    }
+
+    private static ArtworkNeeds OfFilm(FilmMeasurement film)
+    {
+        var pixelUm = 25_400 / film.Dpi;
+        var finest = film.Halftones.Count > 0 ? film.Halftones.MaxBy(zone => zone.RulingLpi) : null;
+        var dot = Least(film.Halftones.Select(zone => zone.SmallestDotUm));
+        var hole = Least(film.Halftones.Select(zone => zone.SmallestHoleUm));
+        return new ArtworkNeeds
+        {
+            FinestLineUm = Measured(Least([film.FinestImage?.WidthUm, film.FinestDot?.DiameterUm])),
+            FinestGapUm = Measured(film.FinestGap?.WidthUm),
+            RulingLpi = finest is null ? null : Estimate.Within(finest.RulingLpi, 0.002, Ground.MeasuredHere),
+            AngleDegrees = finest?.AngleDegrees,
+            SmallestDotUm = Measured(dot),
+            SmallestHoleUm = Measured(hole),
+            CoveragePercent = Estimate.Exact(film.CoveragePercent, Ground.MeasuredHere),
+            FilmAreaCm2 = Estimate.Exact(film.WidthMm * film.HeightMm / 100, Ground.MeasuredHere),
+            FilmWidthMm = film.WidthMm,
+            FilmHeightMm = film.HeightMm,
+            Notes = [.. film.Remarks.Select(remark => new Note($"Film {film.File}: {remark}"))],
+        };
+
+        Estimate? Measured(double? widthUm) => widthUm is not { } um ? null : new Estimate(
+            um, Math.Max(um / 2, um - (PixelsOfDoubt * pixelUm)), um + (PixelsOfDoubt * pixelUm), Ground.MeasuredHere);
+    }
+
+    private static ArtworkNeeds Typed(TypedNeeds typed, ArtworkNeeds typical, JobColour colour)
+    {
+        var ruling = typed.RulingLpi is { } lpi ? Told(lpi) : typical.RulingLpi;
+        var dot = typed.RulingLpi is { } typedLpi
+            ? Estimate.WithinFactor(Halftones.DotDiameterUm(typedLpi, LightestToneAssumedPercent), 1.4, Ground.CommonPractice)
+            : typical.SmallestDotUm;
+        var notes = new List<Note>();
+        if (typed.RulingLpi is not null)
+            notes.Add(new Note($"{colour.Name}: the lightest tone of the halftone is taken as {LightestToneAssumedPercent} %.", Ground.CommonPractice));
+        if (typed is { FinestLineUm: null, RulingLpi: null } || typed.CoveragePercent is null || typed.AreaCm2 is null)
+            notes.Add(Assumed(colour));
+        return new ArtworkNeeds
+        {
+            FinestLineUm = typed.FinestLineUm is { } line ? Told(line) : typical.FinestLineUm,
+            FinestGapUm = typed.FinestGapUm is { } gap ? Told(gap) : typed.FinestLineUm is { } sameAsLine ? Told(sameAsLine) : typical.FinestGapUm,
+            RulingLpi = ruling,
+            SmallestDotUm = dot,
+            CoveragePercent = typed.CoveragePercent is { } share
+                ? Told(share) with { } is var told && told.High > 100 ? new Estimate(share, told.Low, 100, told.Ground) : Told(share)
+                : typical.CoveragePercent,
+            FilmAreaCm2 = typed.AreaCm2 is { } area ? Told(area) : typical.FilmAreaCm2,
+            Notes = notes,
+        };
+    }
+
+    /// <summary>Lightest tone of a halftone that nobody has measured. Common practice, no source. [%]</summary>
+    private const double LightestToneAssumedPercent = 5;
+
+    private static Note Assumed(JobColour colour) => new(
+        colour.Kind is { } kind
+            ? $"{colour.Name}: no film; what is not given is assumed as usual for {TypicalNeeds.Words(kind)}."
+            : $"{colour.Name}: no film and no kind of work; what is not given is assumed as for a full front in spot colour.",
+        Ground.CommonPractice);
+
+    private static Estimate Told(double value) => Estimate.Within(value, TypedDoubt, Ground.MeasuredHere);
+
+    private static double? Least(IEnumerable<double?> values) => values.Where(v => v is not null).Min();
+}
