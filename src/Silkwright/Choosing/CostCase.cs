@@ -23,14 +23,17 @@ public sealed record CostCase
     /// <summary>Share of each container that is thrown away. [%], below 100</summary>
     public required Estimate WastePercent { get; init; }
 
-    /// <summary>Stencils expected to fail over the run, spares not counted.</summary>
+    /// <summary>Stencils expected to fail over the run.</summary>
     public required Estimate ExpectedFailures { get; init; }
 
     /// <summary>Chance that a screen must be made again before it prints: not cured, or stuck to the film. 0 to 1</summary>
     public required Estimate RemakeChance { get; init; }
 
-    /// <summary>What one failure on press costs beside the new screen: the stopped press. [currency]</summary>
-    public required Estimate StopPerFailure { get; init; }
+    /// <summary>A press that waits for a screen to be made again. [currency]</summary>
+    public required Estimate StopForRemake { get; init; }
+
+    /// <summary>A press that waits for a finished spare to be put on. [currency]</summary>
+    public required Estimate StopForSpare { get; init; }
 
     /// <summary>Costs of the chosen finish beside its minutes: hardener, a mesh that cannot be reclaimed. [currency/screen]</summary>
     public required Estimate FinishPerScreen { get; init; }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Silkwright.Emulsion;
+using Silkwright.Exposure;
 using Silkwright.Stock;
 
 namespace Silkwright.Choosing;
@@ -20,6 +21,14 @@ public static class HardLimits
     /// <param name="light">Light of the room; none: not known, no limit.</param>
     public static HardLimit? Against(StencilEmulsion emulsion, InkKind ink, DateOnly on, RoomLight? light) =>
         InkAttacks(emulsion, ink) ?? LifeOver(emulsion, on) ?? LightFogs(emulsion, light);
+
+    /// <summary>No exposure both cures through and holds the detail, even at the favourable ends of both.</summary>
+    public static HardLimit? NoWindow(ExposureWindow window) => window.Aim is not null || window.Least.Low <= window.Most.High
+        ? null
+        : new HardLimit(
+            "no exposure both cures through and holds the finest detail",
+            window.OpensBy.Count > 0 ? window.OpensBy[0] : "coat thinner",
+            FixEffort: 2);
 
     private static HardLimit? InkAttacks(StencilEmulsion emulsion, InkKind ink)
     {

@@ -36,9 +36,15 @@ public sealed record ColourPlan
     /// <summary>The stations below are absent when there is no emulsion.</summary>
     public CoatPrediction? Coat { get; init; }
 
+    /// <summary>The trough to coat with.</summary>
+    public Trough? Trough { get; init; }
+
     public DryingResult? Drying { get; init; }
 
     public ExposureWindow? Exposure { get; init; }
+
+    /// <summary>The lamp to expose with.</summary>
+    public Lamp? Lamp { get; init; }
 
     public StencilFinish Finish { get; init; }
 

@@ -1,0 +1,207 @@
+using Silkwright.Artwork;
+using Silkwright.Choosing;
+using Silkwright.Coating;
+using Silkwright.Drying;
+using Silkwright.Emulsion;
+using Silkwright.Estimates;
+using Silkwright.Exposure;
+using Silkwright.Life;
+using Silkwright.Stock;
+
+namespace Silkwright.Plans;
+
+/// <summary>Carries one emulsion through coat, drying, exposure, life and cost for one colour.</summary>
+internal static class CandidateTrial
+{
+    private const double DaysPerMonth = 30.4;
+    private const double UsualContainerGrams = 1000;
+
+    /// <summary>The emulsion with the lamp, trough and finish that serve this colour at the least expected cost.</summary>
+    public static StencilCandidate Of(StencilEmulsion emulsion, ColourBrief brief)
+    {
+        var (trough, coat) = Coat(emulsion, brief);
+        var drying = Dry(emulsion, coat, brief);
+        var (lamp, window) = Expose(emulsion, coat, brief);
+        return FinishesFor(brief.Colour.Ink)
+            .Select(finish => Finished(finish))
+            .MinBy(candidate => candidate.Cost.Total.Value)!;
+
+        StencilCandidate Finished(StencilFinish finish)
+        {
+            var resistance = Resistance.To(brief.Colour.Ink, emulsion);
+            var wellCured = CureChance.WellCured(window.LatitudeStops);
+            var life = StencilLife.Of(new LifeCase
+            {
+                Family = emulsion.Family,
+                Ink = brief.Colour.Ink,
+                MadeForInk = resistance.Grade == ResistanceGrade.Good || finish != StencilFinish.None,
+                Finish = finish,
+                EomUm = coat.EomUm,
+                Impressions = brief.Impressions,
+                WellCured = wellCured,
+            });
+            var minutes = WorkTimes.Minutes(coat, FamilyValues.NeedsSensitiser(emulsion.Family), SecondsOf(window), finish);
+            var lot = PotLife.Of(emulsion, brief.On);
+            var (cost, spares) = Price(emulsion, coat, lot, drying, life, minutes, finish, wellCured, brief);
+            return new StencilCandidate
+            {
+                Emulsion = emulsion,
+                Resistance = resistance,
+                Lot = lot,
+                Trough = trough,
+                Coat = coat,
+                Drying = drying,
+                Lamp = lamp,
+                Exposure = window,
+                Finish = finish,
+                Life = life,
+                Spares = spares,
+                MinutesPerScreen = minutes,
+                Cost = cost,
+            };
+        }
+    }
+
+    /// <summary>A hardener is for inks with water in them: elsewhere it spoils the screen for nothing.</summary>
+    private static StencilFinish[] FinishesFor(InkKind ink) => ink is InkKind.WaterBased or InkKind.Discharge
+        ? [StencilFinish.None, StencilFinish.PostExposed, StencilFinish.Hardened]
+        : [StencilFinish.None, StencilFinish.PostExposed];
+
+    private static (Trough Trough, CoatPrediction Coat) Coat(StencilEmulsion emulsion, ColourBrief brief)
+    {
+        var wanted = CoatTarget.EomUm(brief.Mesh.Mesh, brief.Colour.Ink, brief.Underbase, brief.Halftone);
+        return brief.Shop.Troughs
+            .Select(trough => (Trough: trough, Coat: Learned(trough, CoatModel.For(wanted, brief.Mesh.Mesh, emulsion, trough))))
+            .OrderBy(choice => Math.Abs(choice.Coat.EomUm.Value - wanted) + choice.Coat.Strokes.Count)
+            .First();
+
+        CoatPrediction Learned(Trough trough, CoatPrediction predicted)
+        {
+            var readings = brief.Shop.CoatReadings
+                .Where(reading => Same(reading.EmulsionId, emulsion.Id) && reading.Mesh.Name == brief.Mesh.Mesh.Fabric.Name)
+                .Where(reading => reading.TroughId is null || Same(reading.TroughId, trough.Id))
+                .Where(reading => reading.Strokes.SequenceEqual(predicted.Strokes))
+                .Select(reading => reading.EomUm)
+                .ToArray();
+            return readings.Length == 0
+                ? predicted
+                : CoatModel.Predict(brief.Mesh.Mesh, emulsion, trough, predicted.Strokes, readings);
+        }
+    }
+
+    private static DryingResult Dry(StencilEmulsion emulsion, CoatPrediction coat, ColourBrief brief)
+    {
+        var room = brief.Shop.Room;
+        return DryingTime.Of(new DryingCase
+        {
+            AirCelsius = room.Celsius!.Value,
+            HumidityPercent = room.HumidityPercent!.Value,
+            AirSpeedMPerS = room.AirSpeedMPerS,
+            AltitudeM = room.AltitudeM ?? 0,
+            WetUm = coat.WetUm,
+            SolidsPercent = FamilyValues.SolidsPercent(emulsion),
+            Family = emulsion.Family,
+            HumidityResistant = emulsion.HumidityResistant ?? false,
+        });
+    }
+
+    /// <summary>The lamp with tests of this emulsion on it; without any, the one that leaves the widest window.</summary>
+    private static (Lamp Lamp, ExposureWindow Window) Expose(StencilEmulsion emulsion, CoatPrediction coat, ColourBrief brief)
+    {
+        var fabric = brief.Mesh.Mesh.Fabric;
+        return brief.Shop.Lamps
+            .Select(lamp => (Lamp: lamp, Tests: TestsOn(lamp)))
+            .Select(choice => (choice.Lamp, choice.Tests, Window: ExposureModel.Window(new ExposureCase
+            {
+                Mesh = fabric,
+                EomUm = coat.EomUm,
+                StencilUm = coat.StencilUm,
+                Emulsion = emulsion,
+                Lamp = choice.Lamp,
+                Film = brief.Shop.Film,
+                FinestLineUm = Least(brief.Needs.FinestLineUm, brief.Needs.SmallestDotUm),
+                FinestGapUm = Least(brief.Needs.FinestGapUm, brief.Needs.SmallestHoleUm),
+                Tests = choice.Tests,
+            })))
+            .OrderByDescending(choice => choice.Tests.Any(test => !test.Damp))
+            .ThenByDescending(choice => choice.Window.LatitudeStops)
+            .Select(choice => (choice.Lamp, choice.Window))
+            .First();
+
+        StepTest[] TestsOn(Lamp lamp) => [.. brief.Shop.ExposureReadings
+            .Where(reading => Same(reading.EmulsionId, emulsion.Id))
+            .Where(reading => reading.LampId is null ? brief.Shop.Lamps.Count == 1 : Same(reading.LampId, lamp.Id))
+            .Where(reading => reading.Mesh is null || (reading.Mesh.Name == fabric.Name && reading.Mesh.Dyed == fabric.Dyed))
+            .Select(reading => reading.Test)];
+    }
+
+    /// <summary>Detail finer than the mesh holds is lost to the mesh; the exposure is asked to hold what the mesh can.</summary>
+    private static double? Least(Estimate? first, Estimate? second) => (first, second) switch
+    {
+        ({ } a, { } b) => Math.Min(a.Value, b.Value),
+        ({ } a, null) => a.Value,
+        (null, { } b) => b.Value,
+        _ => null,
+    };
+
+    private static (ScreenCost Cost, SparesAdvice Spares) Price(
+        StencilEmulsion emulsion,
+        CoatPrediction coat,
+        LotState lot,
+        DryingResult drying,
+        LifeResult life,
+        Estimate minutes,
+        StencilFinish finish,
+        double wellCured,
+        ColourBrief brief)
+    {
+        var prices = brief.Shop.Prices;
+        var coatedM2 = (brief.Frame is { } frame
+            ? Estimate.Within(frame.InsideWidthMm * frame.InsideHeightMm / 100, 0.15, Ground.Model)
+            : WorkTimes.CoatedCm2).Times(1e-4);
+        var grams = Propagation.Through(x => x[0] * x[1], [new("coat", coat.GramsPerM2), new("area", coatedM2)]).Estimate;
+        var rate = prices.LabourPerHour is { } own ? Estimate.Within(own, 0.05, Ground.MeasuredHere) : WorkTimes.LabourPerHour;
+        var stopPerMinute = prices.PressStopPerMinute is { } stop ? Estimate.Within(stop, 0.1, Ground.MeasuredHere) : WorkTimes.StopPerMinute;
+        var screensPerDay = brief.Shop.ScreensPerDay is { } pace ? Estimate.Within(pace, 0.2, Ground.MeasuredHere) : WorkTimes.ScreensPerDay;
+        var cost = new CostCase
+        {
+            Screens = 1,
+            GramsPerScreen = grams,
+            PricePerKg = FamilyValues.PricePerKg(emulsion),
+            MinutesPerScreen = minutes,
+            LabourPerHour = rate,
+            WastePercent = Waste.SharePercent(new WasteCase(
+                emulsion.Family,
+                emulsion.Price?.Grams ?? UsualContainerGrams,
+                LifeOnceOpen(emulsion, lot),
+                Propagation.Through(x => x[0] * x[1], [new("pace", screensPerDay), new("emulsion on a screen", grams)]).Estimate)),
+            ExpectedFailures = life.ExpectedFailures,
+            RemakeChance = RemakeChance(wellCured, drying),
+            StopForRemake = StopCost(WorkTimes.RemakeMinutes),
+            StopForSpare = StopCost(WorkTimes.SpareMinutes),
+            FinishPerScreen = finish == StencilFinish.Hardened ? WorkTimes.HardenedScreen : Estimate.Exact(0, Ground.Model),
+        };
+        var one = CostModel.Of(cost);
+        var making = one.EmulsionOnScreen.Value + one.Labour.Value + one.Waste.Value;
+        var spares = Spares.Advise(life, new SpareCosts(
+            making, making, stopPerMinute.Value, WorkTimes.RemakeMinutes.Value, WorkTimes.SpareMinutes.Value));
+        return (spares.Spares == 0 ? one : CostModel.Of(cost with { Screens = 1 + spares.Spares }), spares);
+
+        Estimate StopCost(Estimate stopMinutes) =>
+            Propagation.Through(x => x[0] * x[1], [new("stop", stopMinutes), new("cost of a stop", stopPerMinute)]).Estimate;
+    }
+
+    /// <summary>Ready-to-use keeps for its shelf life once opened; a two-part one from the day it is mixed, at its own temperature.</summary>
+    private static Estimate LifeOnceOpen(StencilEmulsion emulsion, LotState lot) =>
+        FamilyValues.NeedsSensitiser(emulsion.Family) && emulsion.SensitisedOn is null
+            ? FamilyValues.PotLifeDaysAt21(emulsion)
+            : FamilyValues.NeedsSensitiser(emulsion.Family) ? lot.LifeDays : FamilyValues.ShelfLifeMonths(emulsion).Times(DaysPerMonth);
+
+    private static Estimate RemakeChance(double wellCured, DryingResult drying) =>
+        drying.StickRiskPercent.Map(percent => 1 - (wellCured * (1 - (percent / 100))));
+
+    private static double SecondsOf(ExposureWindow window) =>
+        window.Counts == ExposureCount.Seconds ? (window.Aim ?? window.Least).Value : 60;
+
+    private static bool Same(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
+}

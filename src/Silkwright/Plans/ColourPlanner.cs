@@ -1,0 +1,112 @@
+using Silkwright.Artwork;
+using Silkwright.Choosing;
+using Silkwright.Coating;
+using Silkwright.Estimates;
+using Silkwright.Ink;
+using Silkwright.Life;
+using Silkwright.Mesh;
+
+namespace Silkwright.Plans;
+
+/// <summary>Plans one colour: mesh, then the emulsions against each other, then what the winner needs at every station.</summary>
+internal static class ColourPlanner
+{
+    /// <summary>The plan of one colour, and the winning candidate for what the whole job asks next.</summary>
+    public static (ColourPlan Plan, StencilCandidate? Winner, bool? FitsFrame) Plan(JobColour colour, Job job, Shop shop)
+    {
+        var needs = ColourNeeds.Of(colour);
+        var dark = IsDark(job.Garment);
+        var wanted = InkVolumeWanted.Cm3PerM2(colour.Ink, colour.Role == InkRole.Underbase, needs.RulingLpi is not null, dark);
+        var meshes = MeshChoice.Rank(shop.Meshes, needs, wanted);
+        var (mesh, frame, fits) = WithFrame(meshes, needs, shop.Frames);
+        var brief = new ColourBrief
+        {
+            Colour = colour,
+            Needs = needs,
+            Mesh = mesh,
+            Frame = frame,
+            Impressions = checked(job.Run * colour.ImpressionsPerGarment),
+            On = job.Date,
+            Shop = shop,
+        };
+        var contest = EmulsionContest.Of(brief);
+        var winner = contest.Winner;
+        var plan = new ColourPlan
+        {
+            Colour = colour,
+            Needs = needs,
+            Frame = frame,
+            Mesh = mesh.Mesh,
+            Detail = DetailCheck.Of(mesh, colour.Film),
+            Emulsion = winner?.Emulsion,
+            NearestFix = contest.NearestFix(),
+            Coat = winner?.Coat,
+            Trough = winner?.Trough,
+            Drying = winner?.Drying,
+            Exposure = winner?.Exposure,
+            Lamp = winner?.Lamp,
+            Finish = winner?.Finish ?? StencilFinish.None,
+            Ink = winner is null ? null : InkFor(brief, winner.Coat),
+            Life = winner?.Life,
+            Spares = winner?.Spares,
+            Cost = winner?.Cost,
+            Cautions = Cautions.For(winner?.Emulsion, colour.Ink, winner?.Finish ?? StencilFinish.None),
+            Because = Reasons.For(brief, meshes, contest),
+            Beaten = contest.Beaten(),
+            Notes = NotesOf(needs, mesh, winner),
+        };
+        return (plan, winner, fits);
+    }
+
+    /// <summary>A garment is dark when the job says so, or when its colour's name does.</summary>
+    public static bool IsDark(Garment garment)
+    {
+        string[] darkNames = ["black", "navy", "dark", "charcoal", "maroon", "brown", "forest", "bottle", "royal", "purple", "indigo"];
+        return garment.Dark ?? (garment.Colour is { } colour
+            && darkNames.Any(name => colour.Contains(name, StringComparison.OrdinalIgnoreCase)));
+    }
+
+    /// <summary>The best mesh that a frame carries the film on; the best mesh alone where no frame does.</summary>
+    private static (MeshCandidate Mesh, Frame? Frame, bool? Fits) WithFrame(
+        IReadOnlyList<MeshCandidate> meshes, ArtworkNeeds needs, IReadOnlyList<Frame> frames)
+    {
+        var choices = meshes
+            .Select(mesh => (Mesh: mesh, Found: FrameChoice.For(mesh.Mesh.Fabric, needs, frames)))
+            .Select(choice => (choice.Mesh, choice.Found.Frame, choice.Found.Fits))
+            .ToArray();
+        if (frames.Count == 0)
+            return choices[0];
+        var holding = choices.Where(choice => choice.Mesh.Holds && choice.Frame is not null && choice.Fits != false).ToArray();
+        if (holding.Length > 0)
+            return holding[0];
+        var carried = choices.Where(choice => choice.Frame is not null && choice.Fits != false).ToArray();
+        return carried.Length > 0 ? carried[0] : choices[0];
+    }
+
+    private static InkResult InkFor(ColourBrief brief, CoatPrediction coat) => InkDeposit.Of(new InkCase
+    {
+        Mesh = brief.Mesh.Mesh.Fabric,
+        EomUm = coat.EomUm,
+        Ink = brief.Colour.Ink,
+        CoveragePercent = brief.Needs.CoveragePercent,
+        AreaCm2 = brief.Needs.FilmAreaCm2,
+        FinestLineUm = brief.Needs.FinestLineUm?.Value,
+        Impressions = brief.Impressions,
+    });
+
+    private static Note[] NotesOf(ArtworkNeeds needs, MeshCandidate mesh, StencilCandidate? winner)
+    {
+        IEnumerable<Note> notes = needs.Notes.Concat(mesh.Mesh.Notes);
+        if (winner is not null)
+        {
+            notes = notes
+                .Concat(winner.Lot.Notes)
+                .Concat(winner.Coat.Notes)
+                .Concat(winner.Drying.Notes)
+                .Concat(winner.Exposure.Notes)
+                .Concat(winner.Life.Notes);
+        }
+
+        return [.. notes.Distinct()];
+    }
+}
