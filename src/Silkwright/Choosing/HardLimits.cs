@@ -52,7 +52,7 @@ public static class HardLimits
     {
         if (light is not { } known)
             return null;
-        var minutes = LightSafety.Minutes(emulsion, known);
+        var minutes = LightSafety.Minutes(known, emulsion);
         return minutes.Value >= MinutesInRoomLight ? null : new HardLimit(
             string.Create(CultureInfo.InvariantCulture, $"in this room's light the coat fogs in about {minutes.Value:0.#} minutes; a screen lies there {MinutesInRoomLight:0} at least"),
             "make the room's light yellow",

@@ -1,12 +1,10 @@
 using System.Text.Json.Nodes;
 using Silkwright.Choosing;
-using Silkwright.Coating;
 using Silkwright.Drying;
 using Silkwright.Estimates;
 using Silkwright.Exposure;
 using Silkwright.Ink;
 using Silkwright.Life;
-using Silkwright.Mesh;
 using Silkwright.Plans;
 
 namespace Silkwright.Contracts;

@@ -1,4 +1,3 @@
-using Silkwright.Artwork;
 using Silkwright.Choosing;
 using Silkwright.Coating;
 using Silkwright.Drying;

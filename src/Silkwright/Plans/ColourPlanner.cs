@@ -4,7 +4,6 @@ using Silkwright.Coating;
 using Silkwright.Estimates;
 using Silkwright.Ink;
 using Silkwright.Life;
-using Silkwright.Mesh;
 
 namespace Silkwright.Plans;
 
