@@ -5,6 +5,7 @@ using Silkwright.Estimates;
 using Silkwright.Exposure;
 using Silkwright.Ink;
 using Silkwright.Life;
+using Silkwright.Mesh;
 using Silkwright.Plans;
 
 namespace Silkwright.Contracts;
