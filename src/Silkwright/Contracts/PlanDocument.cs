@@ -4,7 +4,6 @@ using Silkwright.Drying;
 using Silkwright.Estimates;
 using Silkwright.Exposure;
 using Silkwright.Ink;
-using Silkwright.Life;
 using Silkwright.Mesh;
 using Silkwright.Plans;
 
