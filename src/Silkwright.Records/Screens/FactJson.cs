@@ -1,0 +1,21 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace Silkwright.Records.Screens;
+
+/// <summary>Facts as JSON: the kind first, names in camel case, nothing that is missing.</summary>
+public static class FactJson
+{
+    internal static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
+    {
+        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
+        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+        AllowOutOfOrderMetadataProperties = true,
+    };
+
+    public static string Write(ScreenFact fact) => JsonSerializer.Serialize(fact, Options);
+
+    /// <exception cref="JsonException">The text is not a fact.</exception>
+    public static ScreenFact Read(string text) =>
+        JsonSerializer.Deserialize<ScreenFact>(text, Options) ?? throw new JsonException("null is not a fact");
+}

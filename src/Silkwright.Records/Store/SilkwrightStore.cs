@@ -1,0 +1,70 @@
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Silkwright.Records.Films;
+using Silkwright.Records.Jobs;
+using Silkwright.Records.Screens;
+using Silkwright.Records.Shops;
+
+namespace Silkwright.Records.Store;
+
+/// <summary>A shop's records: the one object that the program opens at its start and keeps. Safe for many threads.</summary>
+public sealed class SilkwrightStore : IDbContextFactory<RecordsContext>
+{
+    private readonly DbContextOptions<RecordsContext> options;
+
+    /// <param name="folder">Holds the films, and the database where it is embedded.</param>
+    /// <param name="options">Names the database; <see cref="SqliteOptions"/> for the embedded one.</param>
+    /// <param name="time">The clock that stamps what is written.</param>
+    public SilkwrightStore(DataFolder folder, DbContextOptions<RecordsContext> options, TimeProvider time)
+    {
+        this.options = options;
+        Folder = folder;
+        Time = time;
+        Shops = new ShopRecords(this);
+        Jobs = new JobRecords(this);
+        Films = new FilmRecords(this);
+        Screens = new ScreenRecords(this);
+    }
+
+    public DataFolder Folder { get; }
+
+    public TimeProvider Time { get; }
+
+    public ShopRecords Shops { get; }
+
+    public JobRecords Jobs { get; }
+
+    public FilmRecords Films { get; }
+
+    public ScreenRecords Screens { get; }
+
+    /// <summary>The embedded database of a folder.</summary>
+    public static DbContextOptions<RecordsContext> SqliteOptions(DataFolder folder) =>
+        new DbContextOptionsBuilder<RecordsContext>()
+            .UseSqlite(new SqliteConnectionStringBuilder { DataSource = folder.DatabasePath }.ToString())
+            .AddInterceptors(new SqlitePragmas())
+            .Options;
+
+    /// <summary>Opens the embedded store of a folder and brings it up to date.</summary>
+    public static async Task<SilkwrightStore> OpenAsync(DataFolder folder, TimeProvider time, CancellationToken cancel = default)
+    {
+        var store = new SilkwrightStore(folder, SqliteOptions(folder), time);
+        await store.MigrateAsync(cancel);
+        return store;
+    }
+
+    /// <summary>Brings the database to this program's shape; nothing to do when it has it.</summary>
+    public async Task MigrateAsync(CancellationToken cancel = default)
+    {
+        using var turn = await MigrationTurn.TakeAsync(Folder, cancel);
+        await using var context = CreateDbContext();
+        var pending = await context.Database.GetPendingMigrationsAsync(cancel);
+        if (!pending.Any())
+            return;
+        await turn.ForgetAbandonedLockAsync(context, cancel);
+        await context.Database.MigrateAsync(cancel);
+    }
+
+    /// <summary>A unit of work on the records. Dispose it soon: it holds a connection.</summary>
+    public RecordsContext CreateDbContext() => new(options);
+}
