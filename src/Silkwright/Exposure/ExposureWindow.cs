@@ -29,6 +29,9 @@ public sealed record ExposureWindow
     /// <summary>Film density that keeps the covered coat soft through the aim. [1, UV density]</summary>
     public required double RequiredFilmDensityUv { get; init; }
 
+    /// <summary>Last solid step that the wedge should read at the aim, on the usual 21-step wedge; none where there is no aim.</summary>
+    public double? SolidStepAtAim { get; init; }
+
     /// <summary>What the width of the aim comes from.</summary>
     public required IReadOnlyList<Driver> Drivers { get; init; }
 

@@ -17,6 +17,9 @@ public sealed record LifeResult
     /// <summary>Failures expected over the run, renewals included.</summary>
     public required Estimate ExpectedFailures { get; init; }
 
+    /// <summary>Chance of 0, 1, 2, ... failures over the run, each failed stencil replaced at once. [1]; they add to 1.</summary>
+    public IReadOnlyList<double> FailureChances { get; init; } = [];
+
     /// <summary>Chance of finishing at points along and past the run, for the picture.</summary>
     public required IReadOnlyList<LifePoint> Curve { get; init; }
 

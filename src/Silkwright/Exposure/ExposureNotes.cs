@@ -1,0 +1,63 @@
+using System.Globalization;
+using Silkwright.Estimates;
+
+namespace Silkwright.Exposure;
+
+/// <summary>What a reader of an exposure window must know beside its numbers.</summary>
+internal static class ExposureNotes
+{
+    internal static IEnumerable<Note> For(ExposureCase exposure, int strips, ExposureCount counts)
+    {
+        if (strips == 0)
+        {
+            yield return new Note(
+                "No step test on this lamp and emulsion: the figures are orders of magnitude. Make a step test before exposing a job.",
+                Ground.CommonPractice);
+        }
+
+        if (exposure.Tests.Any(strip => strip.Damp))
+        {
+            yield return new Note(
+                "Strips that may not have been dry were left out: a damp coat looks under-exposed, and more light does not mend it.");
+        }
+
+        if (exposure.Lamp.Counts == ExposureCount.Units)
+        {
+            yield return new Note(counts == ExposureCount.Units
+                ? "Amounts are this machine's own units; they mean nothing on another machine and are never converted."
+                : "This machine counts its own units, which nothing but a step test on it can predict: the amounts are seconds, and never converted.");
+        }
+
+        if (exposure.FinestLineUm is null)
+        {
+            yield return new Note(
+                Text($"Finest line not given: {WindowInputs.NeededLineUm(exposure):0} µm, about the finest this mesh prints."),
+                Ground.CommonPractice);
+        }
+
+        if (exposure.Film is null)
+            yield return new Note("UV densities of the film not measured: 3.0 for the black, 0.07 for the clear.", Ground.CommonPractice);
+        foreach (var note in ForLamp(exposure.Lamp))
+            yield return note;
+        if (!exposure.Mesh.Dyed)
+            yield return new Note("White mesh scatters light past the edges; dyed mesh holds finer lines for half as much time again.", Ground.CommonPractice);
+    }
+
+    private static IEnumerable<Note> ForLamp(Lamp lamp)
+    {
+        if (!LampGeometry.IsNearPoint(lamp.Kind))
+        {
+            if (lamp.DistanceMm is not null)
+                yield return new Note("The distance of an array or a tube bank was not reckoned with: the inverse square does not hold there.");
+        }
+        else if (lamp.DistanceMm is null)
+        {
+            yield return new Note(Text($"Lamp distance not given: {UsualExposure.DistanceMm(lamp.Kind):0} mm."), Ground.CommonPractice);
+        }
+
+        if (lamp.Kind == LampKind.Halogen)
+            yield return new Note("A work lamp gives little light that hardens a stencil, and much heat.", Ground.CommonPractice);
+    }
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

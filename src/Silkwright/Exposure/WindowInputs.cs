@@ -1,0 +1,94 @@
+using Silkwright.Estimates;
+
+namespace Silkwright.Exposure;
+
+/// <summary>The uncertain figures behind one exposure window, in a fixed order, and what follows from a choice of them.</summary>
+/// <remarks>All in natural logarithms of exposure: docs/engines/exposure.md, equations 8 to 12.</remarks>
+internal sealed class WindowInputs
+{
+    private const int Speed = 0, Stencil = 1, Penetration = 2, MeshColour = 3, Scatter = 4, Gap = 5, DMin = 6, DMax = 7, Ageing = 8;
+
+    private readonly ExposureCase exposure;
+    private readonly double lineUm;
+    private readonly double logDistance;
+
+    internal WindowInputs(ExposureCase exposure, Estimate speed)
+    {
+        this.exposure = exposure;
+        lineUm = NeededLineUm(exposure);
+        logDistance = LogDistance(exposure.Lamp);
+        Uncertain =
+        [
+            new("speed of lamp and emulsion", speed),
+            new("stencil thickness", exposure.StencilUm),
+            new("how deep the coat lets light", CoatOptics.PenetrationUm(exposure.Emulsion)),
+            new("colour of the mesh", CoatOptics.MeshColour(exposure.Mesh)),
+            new("scatter in coat and mesh", CoatOptics.ScatterUm(exposure.Emulsion.Family, exposure.Mesh)),
+            new("contact of film and coat", CoatOptics.GapUm),
+            new("density of the film's clear", Known(exposure.Film?.DMinUv) ?? CoatOptics.DMinUv),
+            new("density of the film's black", Known(exposure.Film?.DMaxUv) ?? CoatOptics.DMaxUv),
+            new("age of the lamp", UsualExposure.Ageing(exposure.Lamp)),
+        ];
+        Best = [.. Uncertain.Select(input => input.Estimate.Value)];
+    }
+
+    internal IReadOnlyList<Uncertain> Uncertain { get; }
+
+    internal IReadOnlyList<double> Best { get; }
+
+    /// <summary>The finest line to hold; where none is told, about the finest the mesh itself prints. [µm]</summary>
+    internal static double NeededLineUm(ExposureCase exposure) =>
+        exposure.FinestLineUm ?? Math.Max(3 * exposure.Mesh.ThreadUm, 10_000 / exposure.Mesh.CountPerCm);
+
+    /// <summary>Least exposure that cures through behind a thread.</summary>
+    internal double Through(IReadOnlyList<double> x) =>
+        Math.Log(x[Speed] / CoatOptics.GoodOverLeast) + Deeper(x) + Math.Log(x[MeshColour]) + Math.Log(x[Ageing]) + logDistance
+        + (Math.Log(10) * (x[DMin] - CoatOptics.ReferenceDMin));
+
+    /// <summary>What a narrow wall asks more than a wide one, since light leaves it sideways.</summary>
+    internal double Wall(IReadOnlyList<double> x) => exposure.FinestGapUm is { } gap
+        ? -Math.Log(1 - Math.Exp(-gap / (2 * x[Scatter])))
+        : 0;
+
+    /// <summary>From through-cure to the most that holds detail and film.</summary>
+    internal double Room(IReadOnlyList<double> x) => Math.Min(RoomOfLine(x), RoomOfFilm(x));
+
+    internal bool FilmIsTheLimit => RoomOfFilm(Best) < RoomOfLine(Best);
+
+    /// <summary>Finest line held at an exposure so far above through-cure. [µm]</summary>
+    internal double FinestHeldUm(IReadOnlyList<double> x, double aboveThrough) =>
+        2 / CoatOptics.ClosedShare * (GapUndercut(x) + Undercut.ByScatterUm(x[Scatter], Excess(x) + aboveThrough));
+
+    /// <summary>Density of film black that leaves no trace of coat at an exposure so far above through-cure. [1]</summary>
+    internal double FilmDensity(double aboveThrough) =>
+        Best[DMin] + ((Excess(Best) + aboveThrough) / Math.Log(10)) + CoatOptics.TraceDensity + CoatOptics.DensityMargin;
+
+    private double RoomOfLine(IReadOnlyList<double> x) =>
+        (((CoatOptics.ClosedShare * lineUm / 2) - GapUndercut(x)) / x[Scatter]) + Math.Log(2) - Excess(x);
+
+    private static double RoomOfFilm(IReadOnlyList<double> x) =>
+        (Math.Log(10) * (x[DMax] - x[DMin] - CoatOptics.TraceDensity - CoatOptics.DensityMargin)) - Excess(x);
+
+    private double GapUndercut(IReadOnlyList<double> x) =>
+        Undercut.ByAngleUm(x[Gap], LampGeometry.HalfAngleDegrees(exposure.Lamp.Kind));
+
+    /// <summary>At through-cure, the dose at the print side over what just hardens it there: the wedge reads its usual solid step.</summary>
+    private static double Excess(IReadOnlyList<double> x) =>
+        (Math.Log(10) * StepWedge.DensityOf(StepWedge.UsualSolidStep)) - Math.Log(CoatOptics.GoodOverLeast) + Deeper(x);
+
+    private static double Deeper(IReadOnlyList<double> x)
+    {
+        var curve = new WorkingCurve(x[Penetration], 1);
+        return Math.Log(curve.DoseMjPerCm2(x[Stencil]) / curve.DoseMjPerCm2(CoatOptics.ReferenceStencilUm));
+    }
+
+    private static double LogDistance(Lamp lamp)
+    {
+        if (lamp.DistanceMm is not { } distance || !LampGeometry.IsNearPoint(lamp.Kind))
+            return 0;
+        return Math.Log(LampGeometry.AtDistance(lamp.Kind, UsualExposure.DistanceMm(lamp.Kind), distance).Factor ?? 1);
+    }
+
+    private static Estimate? Known(double? density) =>
+        density is { } measured ? Estimate.Exact(measured, Ground.MeasuredHere) : null;
+}
