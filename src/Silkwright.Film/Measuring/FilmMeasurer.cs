@@ -1,8 +1,13 @@
+using Silkwright.Artwork;
+using Silkwright.Film.Readers;
+
 namespace Silkwright.Film.Measuring;
 
 /// <summary>Measures what a film demands.</summary>
 public static class FilmMeasurer
 {
+    private const double ShareOfReading = 0.4;
+
     /// <summary>Measures one film file.</summary>
     /// <param name="path">A 1-bit or 8-bit TIFF, or a PNG.</param>
     /// <param name="options">What the file cannot say.</param>
@@ -11,6 +16,37 @@ public static class FilmMeasurer
     /// <param name="cancel">Stops the work.</param>
     /// <exception cref="Silkwright.Estimates.InputProblemException">The file is missing, damaged or not a film.</exception>
     public static FilmReading Measure(
-        string path, FilmOptions options, IProgress<double>? progress, TimeProvider time, CancellationToken cancel) =>
-        throw new NotImplementedException();
+        string path, FilmOptions options, IProgress<double>? progress, TimeProvider time, CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(time);
+        var started = time.GetTimestamp();
+        using var film = FilmFile.Open(path, options);
+        var reading = progress is null ? null : new Progress<double>(share => progress.Report(ShareOfReading * share));
+        var bits = FilmFile.ReadBits(film, reading, cancel);
+        var measurement = Measure(bits, film.Header, Path.GetFileName(path), cancel);
+        progress?.Report(1);
+        var seconds = time.GetElapsedTime(started).TotalSeconds;
+        var megapixels = (double)film.Header.WidthPx * film.Header.HeightPx / 1e6;
+        return new FilmReading(measurement, seconds > 0 ? megapixels / seconds : 0);
+    }
+
+    /// <summary>Measures a film that is already in memory; its specks are taken out of the bitmap on the way.</summary>
+    internal static FilmMeasurement Measure(PackedBitmap bits, FilmHeader header, string name, CancellationToken cancel)
+    {
+        var coverage = 100.0 * BitRow.Count(bits.All) / ((double)bits.Width * bits.Height);
+        var (image, gap) = FilmComponents.FindAndTakeOutSpecks(bits, cancel);
+        return new FilmMeasurement
+        {
+            File = name,
+            WidthPx = header.WidthPx,
+            HeightPx = header.HeightPx,
+            Dpi = header.Dpi,
+            CoveragePercent = coverage,
+            Components = new FilmCounts(image.Count, gap.Count),
+            Specks = new FilmCounts(image.Specks, gap.Specks),
+            ImageWidths = [],
+            Halftones = [],
+            Remarks = header.Remarks,
+        };
+    }
 }

@@ -1,0 +1,145 @@
+namespace Silkwright.Film.Measuring;
+
+/// <summary>Puts together the 8-connected components of a band of rows, one row in memory at a time.</summary>
+/// <remarks>
+/// Runs and union-find; a component is handed on as soon as a row passes without it, and its place is used again. Components that
+/// touch the band's first or last row stay open for <see cref="FilmComponents"/> to join with the next band's.
+/// </remarks>
+internal sealed class BandComponents(Action<Blob> closed)
+{
+    private readonly List<int> retired = [];
+    private Blob[] blobs = new Blob[256];
+    private int[] parent = new int[256];
+    private int[] seenAt = new int[256];
+    private bool[] pinned = new bool[256];
+    private readonly Stack<int> free = new();
+    private int used;
+    private Run[] above = new Run[64];
+    private Run[] here = new Run[64];
+    private int aboveCount;
+    private int hereCount;
+    private int row = -1;
+
+    /// <summary>Runs of the first row, with labels that <see cref="Root"/> still knows.</summary>
+    public Run[] FirstRow { get; private set; } = [];
+
+    /// <summary>Runs of the last row.</summary>
+    public ReadOnlySpan<Run> LastRow => above.AsSpan(0, aboveCount);
+
+    /// <summary>Labels given out so far.</summary>
+    public int LabelCount => used;
+
+    public ref readonly Blob this[int root] => ref blobs[root];
+
+    /// <summary>The label that stands for a label's whole component.</summary>
+    public int Root(int label)
+    {
+        while (parent[label] != label)
+            label = parent[label] = parent[parent[label]];
+        return label;
+    }
+
+    /// <summary>Takes the runs of the next row: starts and ends in turn.</summary>
+    public void AddRow(ReadOnlySpan<int> edges, int y)
+    {
+        row++;
+        hereCount = 0;
+        if (here.Length < edges.Length / 2)
+            here = new Run[edges.Length];
+        var touching = 0;
+        for (var i = 0; i < edges.Length; i += 2)
+            AddRun(edges[i], edges[i + 1], y, ref touching);
+        if (row == 0)
+            KeepFirstRow();
+        else
+            CloseWhatEnded();
+        (above, here) = (here, above);
+        aboveCount = hereCount;
+    }
+
+    private void AddRun(int from, int to, int y, ref int touching)
+    {
+        while (touching < aboveCount && above[touching].To < from)
+            touching++;
+        var label = -1;
+        for (var k = touching; k < aboveCount && above[k].From <= to; k++)
+            label = label < 0 ? Root(above[k].Label) : Join(label, Root(above[k].Label));
+        if (label < 0)
+            label = New(Blob.Of(from, to, y));
+        else
+            blobs[label].Add(Blob.Of(from, to, y));
+        seenAt[label] = row;
+        here[hereCount++] = new Run(from, to, label);
+    }
+
+    private int Join(int a, int b)
+    {
+        if (a == b)
+            return a;
+        blobs[a].Add(blobs[b]);
+        parent[b] = a;
+        if (pinned[b])
+            pinned[a] = true;
+        else
+            retired.Add(b);
+        return a;
+    }
+
+    private void KeepFirstRow()
+    {
+        FirstRow = here.AsSpan(0, hereCount).ToArray();
+        foreach (var run in FirstRow)
+            pinned[run.Label] = true;
+    }
+
+    private void CloseWhatEnded()
+    {
+        for (var i = 0; i < hereCount; i++)
+            here[i] = here[i] with { Label = Root(here[i].Label) };
+        for (var k = 0; k < aboveCount; k++)
+        {
+            var root = Root(above[k].Label);
+            if (seenAt[root] >= row)
+                continue;
+            seenAt[root] = int.MaxValue;
+            if (pinned[root])
+                continue;
+            closed(blobs[root]);
+            retired.Add(root);
+        }
+
+        foreach (var label in retired)
+        {
+            parent[label] = label;
+            free.Push(label);
+        }
+
+        retired.Clear();
+    }
+
+    private int New(Blob blob)
+    {
+        if (!free.TryPop(out var label))
+        {
+            label = used++;
+            if (label == blobs.Length)
+                Grow();
+        }
+
+        blobs[label] = blob;
+        parent[label] = label;
+        pinned[label] = false;
+        return label;
+    }
+
+    private void Grow()
+    {
+        Array.Resize(ref blobs, used * 2);
+        Array.Resize(ref parent, used * 2);
+        Array.Resize(ref seenAt, used * 2);
+        Array.Resize(ref pinned, used * 2);
+    }
+
+    /// <summary>A run of set pixels and the component it belongs to.</summary>
+    internal readonly record struct Run(int From, int To, int Label);
+}

@@ -1,0 +1,78 @@
+using System.Numerics;
+
+namespace Silkwright.Film.Measuring;
+
+/// <summary>Small steps on one packed row: counting and finding runs.</summary>
+internal static class BitRow
+{
+    /// <summary>Set pixels in the whole row.</summary>
+    public static long Count(ReadOnlySpan<ulong> row)
+    {
+        var count = 0L;
+        foreach (var word in row)
+            count += BitOperations.PopCount(word);
+        return count;
+    }
+
+    /// <summary>Set pixels from <paramref name="from"/> up to but not <paramref name="to"/>; both inside the row.</summary>
+    public static int Count(ReadOnlySpan<ulong> row, int from, int to)
+    {
+        if (to <= from)
+            return 0;
+        var (first, last) = (from >> 6, (to - 1) >> 6);
+        var head = ulong.MaxValue >> (from & 63);
+        var tail = ulong.MaxValue << (63 - ((to - 1) & 63));
+        if (first == last)
+            return BitOperations.PopCount(row[first] & head & tail);
+        var count = BitOperations.PopCount(row[first] & head) + BitOperations.PopCount(row[last] & tail);
+        for (var i = first + 1; i < last; i++)
+            count += BitOperations.PopCount(row[i]);
+        return count;
+    }
+
+    /// <summary>Writes where the row changes: starts and ends (one past the last pixel) of its runs in turn.</summary>
+    /// <param name="row">The row; bits past the width are 0.</param>
+    /// <param name="width">[px]</param>
+    /// <param name="edges">Room for <paramref name="width"/> + 2 numbers.</param>
+    /// <returns>How many numbers were written; even.</returns>
+    public static int Edges(ReadOnlySpan<ulong> row, int width, Span<int> edges)
+    {
+        var count = 0;
+        var carry = 0UL;
+        for (var i = 0; i < row.Length; i++)
+        {
+            var word = row[i];
+            var change = word ^ ((word >> 1) | (carry << 63));
+            carry = word & 1;
+            while (change != 0)
+            {
+                var at = BitOperations.LeadingZeroCount(change);
+                edges[count++] = (i << 6) + at;
+                change ^= 1UL << (63 - at);
+            }
+        }
+
+        if ((count & 1) == 1)
+            edges[count++] = width;
+        return count;
+    }
+
+    /// <summary>Sets pixels from <paramref name="from"/> up to but not <paramref name="to"/>.</summary>
+    public static void Set(Span<ulong> row, int from, int to)
+    {
+        if (to <= from)
+            return;
+        var (first, last) = (from >> 6, (to - 1) >> 6);
+        var head = ulong.MaxValue >> (from & 63);
+        var tail = ulong.MaxValue << (63 - ((to - 1) & 63));
+        if (first == last)
+        {
+            row[first] |= head & tail;
+            return;
+        }
+
+        row[first] |= head;
+        row[last] |= tail;
+        row[(first + 1)..last].Fill(ulong.MaxValue);
+    }
+}

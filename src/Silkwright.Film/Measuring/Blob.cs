@@ -1,0 +1,46 @@
+namespace Silkwright.Film.Measuring;
+
+/// <summary>Sums over the pixels of one component while it is being put together.</summary>
+internal struct Blob
+{
+    public long Area;
+    public double SumX;
+    public double SumY;
+    public int Left;
+    public int Right;
+    public int Top;
+    public int Bottom;
+
+    /// <summary>One pixel of it.</summary>
+    public int SeedX;
+
+    public int SeedY;
+
+    public readonly int Width => Right - Left;
+
+    public readonly int Height => Bottom - Top + 1;
+
+    public static Blob Of(int from, int to, int y) => new()
+    {
+        Area = to - from,
+        SumX = 0.5 * (from + (double)to) * (to - from),
+        SumY = (y + 0.5) * (to - from),
+        Left = from,
+        Right = to,
+        Top = y,
+        Bottom = y,
+        SeedX = from,
+        SeedY = y,
+    };
+
+    public void Add(in Blob other)
+    {
+        Area += other.Area;
+        SumX += other.SumX;
+        SumY += other.SumY;
+        Left = Math.Min(Left, other.Left);
+        Right = Math.Max(Right, other.Right);
+        Top = Math.Min(Top, other.Top);
+        Bottom = Math.Max(Bottom, other.Bottom);
+    }
+}

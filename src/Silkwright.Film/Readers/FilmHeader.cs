@@ -1,0 +1,8 @@
+namespace Silkwright.Film.Readers;
+
+/// <summary>What a film's file says about itself.</summary>
+/// <param name="WidthPx">Columns. [px]</param>
+/// <param name="HeightPx">Rows. [px]</param>
+/// <param name="Dpi">Resolution, given or read. [1/in]</param>
+/// <param name="Remarks">What had to be assumed or simplified.</param>
+public sealed record FilmHeader(int WidthPx, int HeightPx, double Dpi, IReadOnlyList<string> Remarks);

@@ -1,0 +1,48 @@
+using Silkwright.Film.Measuring;
+
+namespace Silkwright.Film.Tests.Measuring;
+
+public class FilmComponentsTests
+{
+    /// <summary>Oracle: flood fill on a plain array (Bitmaps.Components), 3000 bitmaps, odd widths, bands as low as one row.</summary>
+    [Fact]
+    public void Components_specks_and_dots_equal_those_of_a_flood_fill()
+    {
+        var random = new Random(41);
+        for (var round = 0; round < 3000; round++)
+        {
+            var pixels = Bitmaps.Random(
+                random, random.Next(1, 150), random.Next(1, 40), random.NextDouble(), random.Next(1, 5));
+            var bits = Bitmaps.From(pixels);
+            var (image, gap) = FilmComponents.FindAndTakeOutSpecks(bits, random.Next(1, 20), CancellationToken.None);
+            var after = (bool[,])pixels.Clone();
+            foreach (var (set, value) in new[] { (image, true), (gap, false) })
+            {
+                var parts = Bitmaps.Components(pixels, value);
+                var large = parts.Where(p => p.Count > 4).ToList();
+                Assert.Equal(large.Count, set.Count);
+                Assert.Equal(parts.Count - large.Count, set.Specks);
+                var expected = large
+                    .Select(p => (p.Count, X: p.Average(q => q.X + 0.5), Y: p.Average(q => q.Y + 0.5),
+                        Width: p.Max(q => q.X) - p.Min(q => q.X) + 1, Height: p.Max(q => q.Y) - p.Min(q => q.Y) + 1))
+                    .OrderBy(d => d.Count).ThenBy(d => Math.Round(d.X, 2)).ThenBy(d => Math.Round(d.Y, 2)).ToList();
+                var found = set.Dots
+                    .OrderBy(d => d.Area).ThenBy(d => Math.Round((double)d.X, 2)).ThenBy(d => Math.Round((double)d.Y, 2)).ToList();
+                Assert.Equal(expected.Count, found.Count);
+                for (var i = 0; i < found.Count; i++)
+                {
+                    Assert.Equal(expected[i].Count, found[i].Area);
+                    Assert.Equal(expected[i].X, found[i].X, 0.001);
+                    Assert.Equal(expected[i].Y, found[i].Y, 0.001);
+                    Assert.Equal(expected[i].Width, found[i].Width);
+                    Assert.Equal(expected[i].Height, found[i].Height);
+                }
+
+                foreach (var (x, y) in parts.Where(p => p.Count <= 4).SelectMany(p => p))
+                    after[x, y] = !value;
+            }
+
+            Assert.Equal(after, Bitmaps.Pixels(bits));
+        }
+    }
+}
