@@ -99,7 +99,7 @@ public static partial class QuantityText
     private static string Plain(string text) => string.Concat(text.Trim().Select(c => c switch
     {
         '\u00b5' or '\u03bc' => "u",
-        '\u00b0' => "",
+        '\u00b0' => "deg",
         '\u00b2' => "2",
         '\u00b3' => "3",
         '\u2212' => "-",
