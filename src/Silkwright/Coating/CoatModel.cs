@@ -49,10 +49,10 @@ public static class CoatModel
         var candidates = StrokeRecipe.InUse
             .Select(recipe => (recipe.Effort, Coat: Predict(mesh, emulsion, trough, recipe.Strokes)))
             .ToArray();
-        var nearest = candidates.Min(Miss);
-        var slack = Math.Max(StrokeRecipe.SlackUm, StrokeRecipe.SlackShare * wantedEomUm);
+        var nearest = candidates.MinBy(Miss);
+        var slack = Math.Max(StrokeRecipe.SlackUm, StrokeRecipe.SlackShare * Math.Min(wantedEomUm, nearest.Coat.EomUm.Value));
         var chosen = candidates
-            .Where(candidate => Miss(candidate) <= nearest + slack)
+            .Where(candidate => Miss(candidate) <= Miss(nearest) + slack)
             .OrderBy(candidate => candidate.Effort)
             .ThenBy(Miss)
             .First().Coat;

@@ -65,7 +65,7 @@ public sealed record WovenMesh
         var thread = fabric.ThreadUm;
         var pitch = 10_000 / fabric.CountPerCm;
         var opening = pitch - thread;
-        var openArea = opening / pitch * (opening / pitch);
+        var openArea = OpenArea(fabric.CountPerCm, thread, fabric.CountPerCm, thread);
         var thickness = fabric.FabricThicknessUm is { } measured
             ? Estimate.Within(measured, ThicknessReadingShare, Ground.MeasuredHere)
             : ThicknessPerThread.Times(thread);
@@ -86,6 +86,27 @@ public sealed record WovenMesh
                 smallestLine, pitch, Math.Max(smallestLine, CleanLinePitches * pitch), Ground.CommonPractice),
             Notes = NotesOn(fabric),
         };
+    }
+
+    /// <summary>Share of a plain weave that is opening, where warp and weft may differ.</summary>
+    /// <param name="warpPerCm">Warp count. [1/cm]</param>
+    /// <param name="warpUm">Warp thread. [µm]</param>
+    /// <param name="weftPerCm">Weft count. [1/cm]</param>
+    /// <param name="weftUm">Weft thread. [µm]</param>
+    /// <returns>[1], above 0 and below 1.</returns>
+    /// <remarks>(1 − n₁d₁)(1 − n₂d₂): docs/engines/mesh.md, equation 3. Geometry of rectangular openings.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A measure is not positive, or threads would overlap.</exception>
+    public static double OpenArea(double warpPerCm, double warpUm, double weftPerCm, double weftUm)
+    {
+        return OpenShare(warpPerCm, warpUm) * OpenShare(weftPerCm, weftUm);
+
+        static double OpenShare(double countPerCm, double threadUm)
+        {
+            ArgumentOutOfRangeException.ThrowIfNegativeOrZero(countPerCm);
+            ArgumentOutOfRangeException.ThrowIfNegativeOrZero(threadUm);
+            var open = 1 - (countPerCm * threadUm / 10_000);
+            return open > 0 ? open : throw new ArgumentOutOfRangeException(nameof(threadUm), threadUm, "The threads would overlap.");
+        }
     }
 
     private static Estimate AsModel(Estimate estimate) =>
