@@ -1,0 +1,66 @@
+using Silkwright.Coating;
+using Silkwright.Contracts;
+using Silkwright.Estimates;
+using Silkwright.Exposure;
+
+namespace Silkwright.Tests.Contracts;
+
+public class ShopReaderTests
+{
+    [Fact]
+    public void A_shop_may_say_nothing_at_all() => Assert.Empty(ShopReader.Read("{}", "shop.json").Emulsions);
+
+    [Fact]
+    public void Strokes_are_read_in_order_with_scrapes_and_drying_between()
+    {
+        var problems = new ProblemList();
+        var strokes = StrokeText.TryRead("P P S | P s", "here", problems)!;
+        Assert.Equal(
+            [
+                new Stroke(StrokeSide.Print),
+                new Stroke(StrokeSide.Print),
+                new Stroke(StrokeSide.Squeegee),
+                new Stroke(StrokeSide.Print, AfterDrying: true),
+                new Stroke(StrokeSide.Squeegee, Scrape: true),
+            ],
+            strokes);
+        Assert.Equal("P P S | P s", StrokeText.Write(strokes));
+    }
+
+    [Fact]
+    public void A_frame_takes_the_colour_of_the_shops_own_mesh_of_that_name()
+    {
+        var shop = ShopReader.Read(
+            """
+            {"meshes": [{"countPerCm": 120, "threadUm": 34, "dyed": true}],
+             "frames": [{"insideWidthMm": 500, "insideHeightMm": 700, "mesh": {"countPerCm": 120, "threadUm": 34}}]}
+            """,
+            "shop.json");
+        Assert.True(Assert.Single(shop.Frames).Mesh!.Dyed);
+    }
+
+    [Fact]
+    public void Units_of_a_machine_stay_units()
+    {
+        var shop = ShopReader.Read(
+            """{"lamps": [{"kind": "ledArray", "counts": "units"}], "readings": {"exposure": [{"emulsion": "Wren", "units": 120, "solidStep": 6}]}}""",
+            "shop.json");
+        Assert.Equal(ExposureCount.Units, shop.Lamps[0].Counts);
+        Assert.Equal(120, shop.ExposureReadings[0].Test.Amount);
+    }
+
+    [Theory]
+    [InlineData("""{"meshes": [{"countPerCm": 305, "threadUm": 40}]}""", "meshes[0].countPerCm")]
+    [InlineData("""{"meshes": [{"countPerCm": 120, "threadUm": 90}]}""", "meshes[0]")]
+    [InlineData("""{"emulsions": [{"id": "a", "family": "gelatin"}]}""", "emulsions[0].family")]
+    [InlineData("""{"emulsions": [{"id": "a", "family": "diazo"}, {"id": "A", "family": "diazo"}]}""", "emulsions")]
+    [InlineData("""{"film": {"dMaxUv": 0.1, "dMinUv": 3}}""", "film")]
+    [InlineData("""{"room": {"light": "candle"}}""", "room.light")]
+    [InlineData("""{"readings": {"coat": [{"emulsion": "a", "mesh": {"countPerCm": 43, "threadUm": 80}, "strokes": "P+S", "eomUm": 5}]}}""", "readings.coat[0].strokes")]
+    [InlineData("""{"readings": {"exposure": [{"emulsion": "a"}]}}""", "readings.exposure[0].seconds")]
+    public void A_fault_is_told_with_its_place(string json, string place)
+    {
+        var fault = Assert.Throws<InputProblemException>(() => ShopReader.Read(json, "shop.json"));
+        Assert.Contains($"shop.json: {place}", fault.Problems.Select(problem => problem.Where));
+    }
+}

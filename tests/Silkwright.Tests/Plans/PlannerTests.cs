@@ -1,0 +1,128 @@
+using CsCheck;
+using Silkwright.Emulsion;
+using Silkwright.Estimates;
+using Silkwright.Plans;
+
+namespace Silkwright.Tests.Plans;
+
+public class PlannerTests
+{
+    private const int ManyShops = 3000;
+
+    /// <summary>Judged here from the emulsion's own entry, apart from the code that sets the limits.</summary>
+    [Fact]
+    public void No_recommended_emulsion_is_one_that_the_ink_attacks_or_whose_life_is_over() =>
+        Gen.Select(RandomShops.Job, RandomShops.Shop).Sample(
+            (job, shop) =>
+            {
+                var plan = Planner.Plan(job, shop);
+                foreach (var colour in plan.Colours)
+                {
+                    if (colour.Emulsion is not { } emulsion)
+                    {
+                        Assert.False(string.IsNullOrWhiteSpace(colour.NearestFix), "a plan without an emulsion names the way out");
+                        Assert.All(colour.Beaten, beaten => Assert.True(beaten.RuledOut));
+                        continue;
+                    }
+
+                    if (emulsion.Resists is { } resists)
+                        Assert.Contains(colour.Colour.Ink, resists);
+                    else if (emulsion.Family == EmulsionFamily.Photopolymer)
+                        Assert.True(colour.Colour.Ink is not (InkKind.WaterBased or InkKind.Discharge), "an unspecified photopolymer never meets water");
+                    Assert.False(IsOver(emulsion), $"{emulsion} is over");
+                    if (shop.Room.Light == RoomLight.White)
+                        Assert.NotEqual(EmulsionFamily.Photopolymer, emulsion.Family);
+                }
+            },
+            iter: ManyShops);
+
+    /// <summary>A lot kept at or above 21 °C for longer than its own pot life is over whatever else is said. Trade rule, common practice.</summary>
+    private static bool IsOver(StencilEmulsion emulsion) =>
+        emulsion is { SensitisedOn: { } mixed, PotLifeDays: { } life, StoredCelsius: { } celsius }
+        && celsius >= 21
+        && RandomShops.Today.DayNumber - mixed.DayNumber > life * Math.Pow(0.5, (celsius - 21) / 5.6);
+
+    [Fact]
+    public void Every_number_of_a_plan_is_finite_and_inside_its_interval() =>
+        Gen.Select(RandomShops.Job, RandomShops.Shop).Sample(
+            (job, shop) =>
+            {
+                var document = Silkwright.Contracts.PlanDocument.Of(Planner.Plan(job, shop));
+                Assert.DoesNotContain("NaN", document.ToJsonString(), StringComparison.Ordinal);
+            },
+            iter: 500);
+
+    [Fact]
+    public void More_pieces_never_raise_the_chance_that_a_stencil_finishes() =>
+        Gen.Select(RandomShops.Job, RandomShops.Shop, Gen.Int[2, 20]).Sample(
+            (job, shop, times) =>
+            {
+                var before = Planner.Plan(job, shop);
+                var after = Planner.Plan(job with { Run = job.Run * times }, shop);
+                for (var i = 0; i < before.Colours.Count; i++)
+                {
+                    var (less, more) = (before.Colours[i], after.Colours[i]);
+                    // The longer run may be given a harder finish or another emulsion; then the chances are of different stencils.
+                    if (less.Life is null || less.Emulsion != more.Emulsion || less.Finish != more.Finish)
+                        continue;
+                    Assert.True(more.Life!.FinishPercent.Value <= less.Life.FinishPercent.Value + 1e-9);
+                }
+            },
+            iter: 500);
+
+    [Fact]
+    public void The_same_job_and_shop_give_the_same_plan() =>
+        Gen.Select(RandomShops.Job, RandomShops.Shop).Sample(
+            (job, shop) => Assert.Equal(
+                Silkwright.Contracts.PlanDocument.Of(Planner.Plan(job, shop)).ToJsonString(),
+                Silkwright.Contracts.PlanDocument.Of(Planner.Plan(job, shop)).ToJsonString()),
+            iter: 100);
+
+    [Fact]
+    public void A_shop_that_says_nothing_still_gets_a_plan_that_says_what_it_assumed()
+    {
+        var plan = Planner.Plan(Asking(InkKind.WaterBased, run: 300), new Shop());
+        var colour = Assert.Single(plan.Colours);
+        Assert.NotNull(colour.Emulsion);
+        Assert.Contains(plan.Notes, note => note.Ground == Ground.CommonPractice && note.Text.Contains("meshes", StringComparison.Ordinal));
+        Assert.NotNull(plan.MeasureNext);
+        Assert.True(colour.Exposure!.Most.High / colour.Exposure.Least.Low >= 3, "before any test the window is wide");
+    }
+
+    [Fact]
+    public void When_no_emulsion_fits_the_plan_says_so_and_names_the_nearest_way_out()
+    {
+        var shop = new Shop
+        {
+            Emulsions =
+            [
+                new StencilEmulsion { Id = "Dunlin", Family = EmulsionFamily.Photopolymer, Resists = [InkKind.Plastisol] },
+                new StencilEmulsion
+                {
+                    Id = "Kestrel", Family = EmulsionFamily.Diazo, Resists = [InkKind.WaterBased], PotLifeDays = 35,
+                    SensitisedOn = RandomShops.Today.AddDays(-90), StoredCelsius = 22,
+                },
+            ],
+        };
+        var colour = Assert.Single(Planner.Plan(Asking(InkKind.WaterBased, run: 300), shop).Colours);
+        Assert.Null(colour.Emulsion);
+        Assert.Equal("mix a fresh container of Kestrel", colour.NearestFix);
+        Assert.Equal(2, colour.Beaten.Count);
+    }
+
+    [Fact]
+    public void A_job_without_colours_or_pieces_is_told_both_faults()
+    {
+        var job = new Job { Name = "empty", Date = RandomShops.Today, Run = 0, Colours = [] };
+        var fault = Assert.Throws<InputProblemException>(() => Planner.Plan(job, new Shop()));
+        Assert.Equal(2, fault.Problems.Count);
+    }
+
+    private static Job Asking(InkKind ink, long run) => new()
+    {
+        Name = "asked by phone",
+        Date = RandomShops.Today,
+        Run = run,
+        Colours = [new JobColour { Name = "one", Ink = ink }],
+    };
+}
