@@ -20,6 +20,6 @@ public static class CoatTarget
         (InkKind.WaterBased or InkKind.Discharge, _, _) => 0.12,
         (_, true, _) => 0.20,
         (InkKind.Solvent or InkKind.Uv, _, _) => 0.12,
-        _ => 0.17,
+        _ => 0.15,
     };
 }

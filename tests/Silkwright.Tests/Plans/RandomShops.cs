@@ -12,15 +12,15 @@ internal static class RandomShops
 {
     public static readonly DateOnly Today = new(2026, 11, 25);
 
-    private static readonly Gen<InkKind> Ink = Gen.OneOfConst(Enum.GetValues<InkKind>());
+    private static readonly Gen<InkKind> Ink = Gen.OneOf(Enum.GetValues<InkKind>());
 
     private static readonly Gen<MeshFabric> Fabric =
-        from mesh in Gen.OneOfConst((24.0, 140.0), (43, 80), (61, 64), (77, 55), (90, 48), (120, 34), (140, 34))
+        from mesh in Gen.OneOf((24.0, 140.0), (43, 80), (61, 64), (77, 55), (90, 48), (120, 34), (140, 34))
         from dyed in Gen.Bool
         select new MeshFabric(mesh.Item1, mesh.Item2, dyed);
 
     private static readonly Gen<StencilEmulsion> Emulsion =
-        from family in Gen.OneOfConst(EmulsionFamily.Diazo, EmulsionFamily.DualCure, EmulsionFamily.Photopolymer, EmulsionFamily.CapillaryFilm)
+        from family in Gen.OneOf(EmulsionFamily.Diazo, EmulsionFamily.DualCure, EmulsionFamily.Photopolymer, EmulsionFamily.CapillaryFilm)
         from id in Gen.Int[0, 1_000_000]
         from solids in Gen.Double[20, 52]
         from saysWhatItResists in Gen.Bool
@@ -43,7 +43,7 @@ internal static class RandomShops
         };
 
     private static readonly Gen<Lamp> Lamps =
-        from kind in Gen.OneOfConst(Enum.GetValues<LampKind>())
+        from kind in Gen.OneOf(Enum.GetValues<LampKind>())
         from distance in Gen.Double[50, 1500]
         from hours in Gen.Double[0, 3000]
         select new Lamp { Id = kind.ToString(), Kind = kind, DistanceMm = distance, Hours = hours };
@@ -55,7 +55,7 @@ internal static class RandomShops
         from edge in Gen.Double[0.4, 2]
         from celsius in Gen.Double[10, 40]
         from humidity in Gen.Double[10, 98]
-        from light in Gen.OneOfConst<RoomLight?>(null, RoomLight.Yellow, RoomLight.Filtered, RoomLight.White)
+        from light in Gen.OneOf<RoomLight?>(null, RoomLight.Yellow, RoomLight.Filtered, RoomLight.White)
         from pace in Gen.Double[0.1, 60]
         select new Shop
         {
@@ -69,8 +69,8 @@ internal static class RandomShops
 
     private static readonly Gen<JobColour> Colour =
         from ink in Ink
-        from role in Gen.OneOfConst(Enum.GetValues<InkRole>())
-        from kind in Gen.OneOfConst(Enum.GetValues<WorkKind>())
+        from role in Gen.OneOf(Enum.GetValues<InkRole>())
+        from kind in Gen.OneOf(Enum.GetValues<WorkKind>())
         from typed in Gen.Bool
         from line in Gen.Double[80, 2000]
         from lpi in Gen.Double[25, 75]
