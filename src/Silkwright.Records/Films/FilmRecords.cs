@@ -42,6 +42,21 @@ public sealed class FilmRecords(SilkwrightStore store)
         }
     }
 
+    /// <summary>Stores a film from a file, under the file's own name.</summary>
+    /// <exception cref="InputProblemException">The file cannot be read or is empty, or nobody is named.</exception>
+    public async Task<StoredFilm> AddFileAsync(string path, string by, CancellationToken cancel = default)
+    {
+        try
+        {
+            await using var content = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
+            return await AddAsync(content, path, by, cancel);
+        }
+        catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException or UnauthorizedAccessException)
+        {
+            throw new InputProblemException(new Problem("The film cannot be read.", path, "Check the name, and that this user may read the file."));
+        }
+    }
+
     /// <summary>A film by its hash; none when it is not stored.</summary>
     public async Task<StoredFilm?> FindAsync(string hash, CancellationToken cancel = default)
     {

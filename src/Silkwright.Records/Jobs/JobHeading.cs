@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Silkwright.Estimates;
+using Silkwright.Records.Store;
 
 namespace Silkwright.Records.Jobs;
 
@@ -10,7 +11,7 @@ internal static class JobHeading
     /// <exception cref="InputProblemException">The name is missing, or the due date is not a day.</exception>
     public static (string Name, DateOnly? DueDate) Read(string text)
     {
-        using var document = JsonDocument.Parse(text);
+        using var document = DocumentText.Parse(text);
         var root = document.RootElement;
         var problems = new ProblemList();
         var name = root.TryGetProperty("name", out var n) && n.ValueKind == JsonValueKind.String ? n.GetString()!.Trim() : "";

@@ -38,7 +38,7 @@ internal static partial class DocumentFaults
     {
         try
         {
-            using var document = JsonDocument.Parse(text);
+            using var document = DocumentText.Parse(text);
             if (document.RootElement.ValueKind != JsonValueKind.Object)
                 problems.Add("The document is not a JSON object.", where, "Start it with { and end it with }.");
         }
