@@ -54,7 +54,7 @@ public static class MeshChoice
     private static double Penalty(MeshCandidate candidate)
     {
         var moire = candidate.ThreadsPerLine is { } threads ? Math.Max(0, Math.Log(UsualThreadsPerLine / threads)) : 0;
-        return (3 * candidate.Shortfall) + candidate.DepositMiss + (2 * moire);
+        return (2 * candidate.Shortfall) + candidate.DepositMiss + (2 * moire);
     }
 
     private static double Short(double held, double? needed) => needed is { } um ? Math.Log(held / um) : 0;
