@@ -1,6 +1,9 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Parsing;
+using Silkwright.Cli.Commands.Dry;
+using Silkwright.Cli.Commands.Expose;
+using Silkwright.Cli.Commands.Ink;
 using Silkwright.Cli.Commands.Mesh;
 using Silkwright.Cli.Printing;
 using Silkwright.Estimates;
@@ -54,6 +57,9 @@ internal static class Shell
             new HelpOption(),
             new VersionOption(),
             MeshCommand.Create(surroundings),
+            InkCommand.Create(surroundings),
+            ExposeCommand.Create(surroundings),
+            DryCommand.Create(surroundings),
         };
         foreach (var help in root.Options.OfType<HelpOption>())
             help.Action = new TeachingHelp((HelpAction)help.Action!);

@@ -10,31 +10,29 @@ internal sealed class Sheet
         .AddColumns("", "figure", "usually within", "US units", "comes from");
 
     /// <summary>A figure that follows from a definition.</summary>
-    public Sheet Exact(string what, double value, ShownUnit unit)
-    {
-        table.AddRow(Text(what), Text(unit.Write(value)), Text(""), Text(unit.WriteUs(value)), Text("definition"));
-        return this;
-    }
+    public Sheet Exact(string what, double value, ShownUnit unit) => Row(what, unit.Write(value), "", unit.WriteUs(value), "definition");
+
+    /// <summary>A figure whose model is good to the digits shown.</summary>
+    public Sheet Modelled(string what, double value, ShownUnit unit) =>
+        Row(what, unit.Write(value), "", unit.WriteUs(value), GroundMark.Both(Ground.Model));
 
     /// <summary>A figure with its interval and ground; nothing is added for one that could not be had.</summary>
     public Sheet Add(string what, Estimate? estimate, ShownUnit unit)
     {
         if (estimate is null)
             return this;
-        var range = estimate.Low < estimate.High ? $"{unit.WriteRange(estimate.Low, estimate.High)}" : "";
-        table.AddRow(
-            Text(what), Text(unit.Write(estimate.Value)), Text(range), Text(unit.WriteUs(estimate.Value)), Text(GroundMark.Both(estimate.Ground)));
-        return this;
+        var range = estimate.Low < estimate.High ? unit.WriteRange(estimate.Low, estimate.High) : "";
+        return Row(what, unit.Write(estimate.Value), range, unit.WriteUs(estimate.Value), GroundMark.Both(estimate.Ground));
     }
 
     /// <summary>A word in place of a figure.</summary>
-    public Sheet Say(string what, string word)
-    {
-        table.AddRow(Text(what), Text(word), Text(""), Text(""), Text(""));
-        return this;
-    }
+    public Sheet Say(string what, string word) => Row(what, word, "", "", "");
 
     public void Print(IAnsiConsole console) => console.Write(table);
 
-    private static Text Text(string text) => new(text);
+    private Sheet Row(params IEnumerable<string> cells)
+    {
+        table.AddRow(cells.Select(cell => new Text(cell)));
+        return this;
+    }
 }

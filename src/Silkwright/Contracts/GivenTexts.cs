@@ -12,6 +12,13 @@ public sealed class GivenTexts(IReadOnlyDictionary<string, string> texts, string
 
     public bool Has(QuestionField field) => texts.ContainsKey(field.Name);
 
+    /// <summary>Two fields that say the same thing in two ways: both at once is a fault.</summary>
+    public void NotBoth(QuestionField one, QuestionField other)
+    {
+        if (Has(one) && Has(other))
+            Problems.Add($"{Where(one)} and {Where(other)} say the same thing in two ways.", Where(other), "Give one of the two.");
+    }
+
     /// <summary>The value of a field; NaN after a fault or when a required one is missing, none when an optional one is.</summary>
     public double? Read(QuantityField field)
     {
@@ -21,7 +28,7 @@ public sealed class GivenTexts(IReadOnlyDictionary<string, string> texts, string
         return value is { } read && InRange(field, text, read) ? read : double.NaN;
     }
 
-    /// <summary>The value of a field that must be there; NaN after a fault.</summary>
+    /// <summary>The value of a field that must be there; NaN after a fault. The engines are not asked before <see cref="ThrowIfAny"/>.</summary>
     public double ReadRequired(QuantityField field) => Read(field with { Required = true })!.Value;
 
     /// <summary>A value or a range; none when missing or after a fault.</summary>
@@ -32,6 +39,10 @@ public sealed class GivenTexts(IReadOnlyDictionary<string, string> texts, string
         var estimate = QuantityText.ReadEstimate(text, field.Kind, Where(field), Problems);
         return estimate is { } read && InRange(field, text, read.Low) && (read.Low == read.High || InRange(field, text, read.High)) ? read : null;
     }
+
+    /// <summary>A value or a range that must be there; a stand-in after a fault.</summary>
+    public Estimate ReadRequiredEstimate(QuantityField field) =>
+        ReadEstimate(field with { Required = true }) ?? Estimate.Exact(0, Ground.MeasuredHere);
 
     /// <summary>The member a word means; none when missing or after a fault.</summary>
     public T? Read<T>(ChoiceField field)
@@ -68,7 +79,7 @@ public sealed class GivenTexts(IReadOnlyDictionary<string, string> texts, string
     {
         if (field.Allows(value))
             return true;
-        Problems.Add($"'{text.Trim()}' is out of range.", Where(field), $"Give {field.Range}.");
+        Problems.Add($"'{text.Trim()}' is out of range.", Where(field), $"Give {field.Range}{(field.Because is { } why ? $": {why}" : "")}.");
         return false;
     }
 

@@ -3,7 +3,7 @@ using Silkwright.Mesh;
 
 namespace Silkwright.Contracts;
 
-/// <summary>The geometry of a mesh as other programs read it: silkwright/mesh/1.</summary>
+/// <summary>The geometry of a mesh as other programs read it: silkwright/mesh/1, docs/schema/mesh.json.</summary>
 public static class MeshDocument
 {
     public static JsonObject Of(WovenMesh mesh) => new()

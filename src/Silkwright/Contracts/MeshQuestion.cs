@@ -5,6 +5,8 @@ namespace Silkwright.Contracts;
 /// <summary>What <c>mesh</c> asks for.</summary>
 public static class MeshQuestion
 {
+    private const double UmPerCm = 10_000;
+
     /// <summary>Coarser than 5/cm and finer than 250/cm no screen fabric is woven (common practice, no source).</summary>
     public static readonly QuantityField Count = new("count", QuantityKind.PerLength, "threads per length, the same both ways")
     {
@@ -30,23 +32,25 @@ public static class MeshQuestion
     public static IReadOnlyList<QuestionField> Fields => [Count, Thread, FabricThickness];
 
     /// <exception cref="Estimates.InputProblemException">Something typed is wrong or missing; carries every fault.</exception>
-    public static MeshFabric Read(GivenTexts given)
+    public static WovenMesh Answer(GivenTexts given)
     {
-        var fabric = ReadPart(given);
+        var fabric = Read(given, Count);
         given.ThrowIfAny();
-        return fabric;
+        return WovenMesh.Of(fabric);
     }
 
-    /// <summary>As <see cref="Read"/> for a question that asks for more than the mesh: the faults stay in <paramref name="given"/>.</summary>
-    internal static MeshFabric ReadPart(GivenTexts given)
+    /// <summary>The mesh of a question that may ask for more; faults stay in <paramref name="given"/>.</summary>
+    /// <param name="given">What was typed.</param>
+    /// <param name="countField">The count under the name that the question has for it.</param>
+    internal static MeshFabric Read(GivenTexts given, QuantityField countField)
     {
-        var count = given.ReadRequired(Count);
+        var count = given.ReadRequired(countField);
         var thread = given.ReadRequired(Thread);
-        if (count * thread >= 10_000)
+        if (count * thread >= UmPerCm)
         {
             given.Problems.Add(
                 "At this count the threads would overlap: no opening is left.", given.Where(Thread),
-                "Check the count and the diameter: 10,000 um shared by the threads of a centimetre must leave room for openings.");
+                "Check the count and the diameter: the threads of a centimetre must leave some of its 10,000 um open.");
         }
 
         return new MeshFabric(count, thread) { FabricThicknessUm = given.Read(FabricThickness) };

@@ -17,6 +17,9 @@ public sealed record QuantityField(string Name, QuantityKind Kind, string Meanin
     /// <summary>The greatest value. [the unit kept]</summary>
     public double Most { get; init; } = double.PositiveInfinity;
 
+    /// <summary>Why nothing beyond the range is taken, where that is not plain.</summary>
+    public string? Because { get; init; }
+
     /// <summary>Only whole numbers make sense.</summary>
     public bool Whole { get; init; }
 

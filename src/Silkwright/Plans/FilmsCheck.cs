@@ -6,9 +6,14 @@ namespace Silkwright.Plans;
 /// <summary>Holds the films of one job against each other before anything is coated.</summary>
 internal static class FilmsCheck
 {
-    public static FilmsTogether Of(IReadOnlyList<JobColour> colours, IReadOnlyList<bool?> fits)
+    public static FilmsTogether Of(IReadOnlyList<JobColour> colours, IReadOnlyList<bool?> fits) =>
+        Of([.. colours.Select(colour => colour.Film).OfType<FilmMeasurement>()], fits);
+
+    /// <summary>Films alone, before any frame is chosen.</summary>
+    public static FilmsTogether Of(IReadOnlyList<FilmMeasurement> films) => Of(films, []);
+
+    private static FilmsTogether Of(IReadOnlyList<FilmMeasurement> films, IReadOnlyList<bool?> fits)
     {
-        var films = colours.Select(colour => colour.Film).OfType<FilmMeasurement>().ToArray();
         var remarks = new List<string>();
         var sameSize = Alike(films, film => (film.WidthPx, film.HeightPx, film.Dpi));
         if (sameSize == false)
@@ -26,6 +31,6 @@ internal static class FilmsCheck
         return new FilmsTogether(sameSize, sameDpi, fitsFrame, remarks);
     }
 
-    private static bool? Alike<T>(FilmMeasurement[] films, Func<FilmMeasurement, T> of) =>
-        films.Length < 2 ? null : films.Select(of).Distinct().Count() == 1;
+    private static bool? Alike<T>(IReadOnlyList<FilmMeasurement> films, Func<FilmMeasurement, T> of) =>
+        films.Count < 2 ? null : films.Select(of).Distinct().Count() == 1;
 }

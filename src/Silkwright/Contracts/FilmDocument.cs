@@ -1,0 +1,121 @@
+using System.Text.Json.Nodes;
+using Silkwright.Artwork;
+using Silkwright.Estimates;
+using Silkwright.Plans;
+
+namespace Silkwright.Contracts;
+
+/// <summary>What films demand as other programs read it: silkwright/film/1, docs/schema/film.json.</summary>
+public static class FilmDocument
+{
+    /// <summary>Measured films of one job.</summary>
+    /// <param name="films">Each with the speed of its measuring [Mpx/s]; none where the measurement was kept from before.</param>
+    /// <remarks>One film's fields also stand at the top of the document, so that a program with one film need not look in the list.</remarks>
+    public static JsonObject Of(IReadOnlyList<(FilmMeasurement Film, double? MegapixelsPerSecond)> films)
+    {
+        var document = DocumentJson.Start("film");
+        if (films is [var only])
+        {
+            foreach (var (name, value) in Film(only.Film, only.MegapixelsPerSecond))
+                document[name] = value?.DeepClone();
+        }
+
+        document["films"] = new JsonArray([.. films.Select(one => (JsonNode)Film(one.Film, one.MegapixelsPerSecond))]);
+        if (films.Count > 1)
+            document["job"] = Together(FilmsCheck.Of([.. films.Select(one => one.Film)]));
+        document["notes"] = DocumentJson.Of([.. films.SelectMany(one => NotesOn(one.Film)), .. TogetherNotes(films.Count)]);
+        return document;
+    }
+
+    /// <summary>What a reader of the figures should know: what the reader of the film remarked, and what could not be had.</summary>
+    public static IEnumerable<Note> NotesOn(FilmMeasurement film)
+    {
+        foreach (var remark in film.Remarks)
+            yield return new Note($"{film.File}: {remark}");
+        if (film.FinestImage is null)
+            yield return new Note($"{film.File}: finestImage is left out: nothing narrow prints outside the halftones.");
+        if (film.FinestGap is null)
+            yield return new Note($"{film.File}: finestGap is left out: no narrow gap outside the halftones.");
+        if (film.FinestDot is null)
+            yield return new Note($"{film.File}: finestDot is left out: no isolated dot outside the halftones.");
+    }
+
+    private static IEnumerable<Note> TogetherNotes(int films)
+    {
+        if (films > 1)
+            yield return new Note("registerOffsetsMm, mirroredOrDuplicate and fitsFrame are left out: films are not yet laid over each other here, and no frame is given.");
+    }
+
+    private static JsonObject Together(FilmsTogether films)
+    {
+        var document = new JsonObject();
+        document.AddIfThere("sameSize", films.SameSize);
+        document.AddIfThere("sameDpi", films.SameDpi);
+        document["remarks"] = DocumentJson.Of(films.Remarks);
+        return document;
+    }
+
+    private static JsonObject Film(FilmMeasurement film, double? megapixelsPerSecond)
+    {
+        var document = new JsonObject
+        {
+            ["file"] = film.File,
+            ["widthPx"] = film.WidthPx,
+            ["heightPx"] = film.HeightPx,
+            ["dpi"] = film.Dpi,
+            ["widthMm"] = film.WidthMm,
+            ["heightMm"] = film.HeightMm,
+            ["coveragePercent"] = film.CoveragePercent,
+            ["components"] = Counts(film.Components),
+            ["specks"] = Counts(film.Specks),
+        };
+        document.AddIfThere("finestImage", Finest(film.FinestImage));
+        document.AddIfThere("finestGap", Finest(film.FinestGap));
+        document.AddIfThere("finestDot", film.FinestDot is not { } dot ? null : new JsonObject
+        {
+            ["diameterUm"] = dot.DiameterUm,
+            ["xMm"] = dot.XMm,
+            ["yMm"] = dot.YMm,
+        });
+        document["imageWidths"] = new JsonArray([.. film.ImageWidths.Select(width => (JsonNode)new JsonObject
+        {
+            ["upToUm"] = width.UpToUm,
+            ["areaPercent"] = width.AreaPercent,
+        })]);
+        document["halftones"] = new JsonArray([.. film.Halftones.Select(zone => (JsonNode)Halftone(zone))]);
+        document.AddIfThere("megapixelsPerSecond", megapixelsPerSecond);
+        return document;
+    }
+
+    private static JsonObject Counts(FilmCounts counts) => new() { ["image"] = counts.Image, ["gap"] = counts.Gap };
+
+    private static JsonObject? Finest(FinestFeature? finest) => finest is null ? null : new JsonObject
+    {
+        ["widthUm"] = finest.WidthUm,
+        ["places"] = new JsonArray([.. finest.Places.Select(place => (JsonNode)new JsonObject
+        {
+            ["xMm"] = place.XMm,
+            ["yMm"] = place.YMm,
+            ["widthUm"] = place.WidthUm,
+        })]),
+    };
+
+    private static JsonObject Halftone(HalftoneZone zone)
+    {
+        var document = new JsonObject
+        {
+            ["xMm"] = zone.XMm,
+            ["yMm"] = zone.YMm,
+            ["widthMm"] = zone.WidthMm,
+            ["heightMm"] = zone.HeightMm,
+            ["rulingLpi"] = zone.RulingLpi,
+            ["angleDegrees"] = zone.AngleDegrees,
+            ["tonePercentMin"] = zone.TonePercentMin,
+            ["tonePercentMax"] = zone.TonePercentMax,
+        };
+        document.AddIfThere("smallestDotUm", zone.SmallestDotUm);
+        document.AddIfThere("smallestHoleUm", zone.SmallestHoleUm);
+        document["cutDots"] = zone.CutDots;
+        return document;
+    }
+}

@@ -1,0 +1,64 @@
+using Silkwright.Exposure;
+
+namespace Silkwright.Contracts;
+
+/// <summary>What <c>expose step</c> asks for.</summary>
+public static class StepQuestion
+{
+    /// <summary>Wedges have 14 to 41 steps (common practice, no source).</summary>
+    private const double MostSteps = 41;
+
+    public static readonly QuantityField Seconds = new("seconds", QuantityKind.Time, "exposure the strip had, in time; or give --units") { Above = 0, Most = 86_400 };
+
+    public static readonly QuantityField Units = new(
+        "units", QuantityKind.Number, "exposure the strip had, in the machine's own integrator units; never converted to time")
+    {
+        Above = 0,
+        Most = 1e9,
+    };
+
+    public static readonly QuantityField Observed = new("observed", QuantityKind.Number, "last step of the wedge that stayed fully hard")
+    {
+        Required = true,
+        Least = 1,
+        Most = MostSteps,
+    };
+
+    public static readonly QuantityField Target = new("target", QuantityKind.Number, "the step that should be the last solid one; 7 is usual")
+    {
+        Required = true,
+        Least = 1,
+        Most = MostSteps,
+    };
+
+    public static readonly QuantityField DensityPerStep = new("density-per-step", QuantityKind.Number, "density from step to step of the wedge; 0.15 when not given")
+    {
+        Above = 0,
+        Most = 1,
+    };
+
+    public static IReadOnlyList<QuestionField> Fields => [Seconds, Units, Observed, Target, DensityPerStep];
+
+    /// <exception cref="Estimates.InputProblemException">Something typed is wrong or missing; carries every fault.</exception>
+    public static StepCorrection Answer(GivenTexts given)
+    {
+        given.NotBoth(Seconds, Units);
+        if (!given.Has(Seconds) && !given.Has(Units))
+        {
+            given.Problems.Add(
+                "The exposure of the strip is missing.", given.Where(Seconds),
+                $"Add {given.Where(Seconds)} 60s, or {given.Where(Units)} 120 where the machine counts units of its own.");
+        }
+
+        var seconds = given.Read(Seconds);
+        var units = given.Read(Units);
+        var observed = given.ReadRequired(Observed);
+        var target = given.ReadRequired(Target);
+        var density = given.Read(DensityPerStep) ?? StepWedge.UsualDensityPerStep;
+        given.ThrowIfAny();
+        var amount = (seconds ?? units)!.Value;
+        return new StepCorrection(
+            seconds is null ? ExposureCount.Units : ExposureCount.Seconds,
+            amount, StepWedge.CorrectedAmount(amount, observed, target, density), observed, target, density);
+    }
+}
