@@ -32,6 +32,6 @@ public sealed record DryingCase
     /// <summary>Height above the sea. [m]</summary>
     public double AltitudeM { get; init; }
 
-    /// <summary>Most water that the coat may hold when it is exposed. [% of the dry coat], above 0; common practice where not given.</summary>
+    /// <summary>Most water the coat may hold when exposed. [% of the dry coat], above 0; common practice where not given.</summary>
     public double? SafeMoisturePercent { get; init; }
 }

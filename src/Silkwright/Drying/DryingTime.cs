@@ -21,7 +21,7 @@ public static class DryingTime
 
     private const int CurvePoints = 80;
 
-    /// <exception cref="ArgumentOutOfRangeException">Air hotter than 45 °C or colder than 0, or another value out of its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Air hotter than 45 °C or colder than 0, or a value out of its range.</exception>
     public static DryingResult Of(DryingCase drying)
     {
         Check(drying);
@@ -30,11 +30,9 @@ public static class DryingTime
         var best = inputs.Best();
         var periods = best.Periods;
 
-        var touch = Propagation.Through(x => Minutes(inputs.At(x), CoatMoisture.TouchDry), inputs.Uncertain, floor: 0).Estimate;
+        var touch = MinutesTo(CoatMoisture.TouchDry, inputs);
         var neverSafe = Minutes(best, safe) >= LongestMinutes;
-        var safeMinutes = neverSafe
-            ? null
-            : Propagation.Through(x => Minutes(inputs.At(x), safe), inputs.Uncertain, floor: 0).Estimate;
+        var safeMinutes = neverSafe ? null : MinutesTo(safe, inputs);
         var risk = StickRisk.Percent(drying);
         return new DryingResult
         {
@@ -53,7 +51,7 @@ public static class DryingTime
         Require(
             drying.AirCelsius is >= MoistAir.LeastCelsius and <= RefuseAboveCelsius,
             drying.AirCelsius,
-            $"Coats are dried between {MoistAir.LeastCelsius} and {RefuseAboveCelsius} °C; hotter air hardens them before any light does.");
+            $"Coats are dried between {MoistAir.LeastCelsius} and {RefuseAboveCelsius} °C; hotter air hardens them without light.");
         Require(drying.HumidityPercent is >= 0 and <= 100, drying.HumidityPercent, "Relative humidity lies between 0 and 100 %.");
         Require(drying.AirSpeedMPerS is null or (>= 0 and <= 20), drying.AirSpeedMPerS, "The air speed lies between 0 and 20 m/s.");
         Require(drying.WetUm.Low >= 0 && drying.WetUm.Value > 0, drying.WetUm.Value, "The wet layer must be thicker than nothing.");
@@ -68,6 +66,10 @@ public static class DryingTime
         if (!holds)
             throw new ArgumentOutOfRangeException(nameof(drying), drying, message);
     }
+
+    private static Estimate MinutesTo(double moisture, DryingInputs inputs) => Propagation
+        .Through(x => Minutes(inputs.At(x), moisture), inputs.Uncertain, floor: 0, ceiling: LongestMinutes)
+        .Estimate;
 
     private static double Minutes(WetCoat coat, double to) =>
         Math.Min(LongestMinutes, coat.Periods.Seconds(coat.StartMoisture, to) / 60);
@@ -88,7 +90,11 @@ public static class DryingTime
     private static IEnumerable<Note> NotesFor(DryingCase drying, double rest, double safe, bool neverSafe, Estimate touch)
     {
         if (drying.AirSpeedMPerS is null)
-            yield return new Note(Text($"Air speed not given: {DryingInputs.RoomAirMPerS} m/s, a room with one fan."), Ground.CommonPractice);
+        {
+            yield return new Note(
+                Text($"Air speed not given: {DryingInputs.RoomAirMPerS} m/s, a room with one fan."), Ground.CommonPractice);
+        }
+
         yield return new Note(
             "How much water the coat keeps in damp air is a guess for its family: no measured isotherm of such a coat is known.",
             Ground.CommonPractice);
@@ -99,11 +105,15 @@ public static class DryingTime
         }
 
         if (drying.AirCelsius > WarnAboveCelsius)
-            yield return new Note("Above 40 °C heat begins to harden the coat; keep cabinets at 25 to 35 °C.", Ground.CommonPractice);
+        {
+            yield return new Note(
+                "Above 40 °C heat begins to harden the coat; keep cabinets at 25 to 35 °C and never unattended.", Ground.CommonPractice);
+        }
+
         if (neverSafe)
         {
             yield return new Note(rest >= safe
-                ? Text($"In this air the coat keeps {100 * rest:0.0} % water and never falls below the safe {100 * safe:0.0} %: dry the air.")
+                ? Text($"In this air the coat keeps {100 * rest:0.0} % water, never less than the safe {100 * safe:0.0} %: dry the air.")
                 : "In this air the coat takes longer than a week to get safe: dry the air or move it.");
         }
 

@@ -16,11 +16,11 @@ public static class Evaporation
     /// </returns>
     public static double KgPerM2S(MoistAir air, double speedMPerS, double lengthM)
     {
-        var surface = MoistAir.SaturationPa(air.WetBulbCelsius) / (VapourGasConstant * (air.WetBulbCelsius + KelvinAtZero));
-        var away = air.VapourPressurePa / (VapourGasConstant * (air.Celsius + KelvinAtZero));
+        var filmKelvin = ((air.Celsius + air.WetBulbCelsius) / 2) + KelvinAtZero;
+        var vapour = (MoistAir.SaturationPa(air.WetBulbCelsius) - air.VapourPressurePa) / (VapourGasConstant * filmKelvin);
         var transfer = FlatPlate.MassTransferMPerS(
             speedMPerS, lengthM, ViscosityM2PerS(air), DiffusivityM2PerS(air.Celsius, air.PressurePa));
-        return Math.Max(0, transfer * (surface - away));
+        return Math.Max(0, transfer * vapour);
     }
 
     /// <summary>Kinematic viscosity by Sutherland's law. [m²/s]. Constants from memory (White, Viscous Fluid Flow).</summary>

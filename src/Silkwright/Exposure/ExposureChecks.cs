@@ -6,7 +6,8 @@ internal static class ExposureChecks
     internal static void Check(ExposureCase exposure)
     {
         Require(exposure.Mesh is { CountPerCm: > 0, ThreadUm: > 0 }, exposure.Mesh, "Mesh count and thread must be above 0.");
-        Require(exposure.StencilUm is { Low: >= 0, Value: > 0, High: <= 2000 }, exposure.StencilUm.Value, "The stencil is up to 2000 µm thick.");
+        Require(
+            exposure.StencilUm is { Low: >= 0, Value: > 0, High: <= 2000 }, exposure.StencilUm.Value, "The stencil is up to 2000 µm thick.");
         Require(exposure.FinestLineUm is null or (> 0 and < 1e9), exposure.FinestLineUm, "The finest line must be above 0.");
         Require(exposure.FinestGapUm is null or (> 0 and < 1e9), exposure.FinestGapUm, "The finest gap must be above 0.");
         Require(exposure.Lamp.DistanceMm is null or (> 0 and < 1e5), exposure.Lamp.DistanceMm, "The lamp's distance must be above 0.");
@@ -20,10 +21,17 @@ internal static class ExposureChecks
             exposure.Emulsion.PenetrationDepthUm,
             "The penetration depth must be 5 µm or more.");
         Require(
-            exposure.Film is null or { DMinUv: >= 0 and <= 6, DMaxUv: >= 0 and <= 6 }, exposure.Film, "Film densities lie between 0 and 6.");
+            exposure.Film is null or { DMinUv: >= 0 and <= 6, DMaxUv: >= 0 and <= 6 },
+            exposure.Film,
+            "Film densities lie between 0 and 6.");
         Require(
-            exposure.Tests.All(strip => strip.Amount > 0 && double.IsFinite(strip.Amount)), exposure.Tests, "Every strip's exposure must be above 0.");
-        Require(exposure.Tests.All(strip => strip.SolidStep is null or (>= 0 and <= 31)), exposure.Tests, "A solid step lies between 0 and 31.");
+            exposure.Tests.All(strip => strip.Amount > 0 && double.IsFinite(strip.Amount)),
+            exposure.Tests,
+            "Every strip's exposure must be above 0.");
+        Require(
+            exposure.Tests.All(strip => strip.SolidStep is null or (>= 0 and <= 31)),
+            exposure.Tests,
+            "A solid step lies between 0 and 31.");
     }
 
     private static void Require(bool holds, object? exposure, string message)

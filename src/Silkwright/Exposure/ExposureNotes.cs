@@ -25,7 +25,7 @@ internal static class ExposureNotes
         {
             yield return new Note(counts == ExposureCount.Units
                 ? "Amounts are this machine's own units; they mean nothing on another machine and are never converted."
-                : "This machine counts its own units, which nothing but a step test on it can predict: the amounts are seconds, and never converted.");
+                : "This machine counts its own units, which only a step test on it can tell: the amounts are seconds, never converted.");
         }
 
         if (exposure.FinestLineUm is null)
@@ -40,7 +40,11 @@ internal static class ExposureNotes
         foreach (var note in ForLamp(exposure.Lamp))
             yield return note;
         if (!exposure.Mesh.Dyed)
-            yield return new Note("White mesh scatters light past the edges; dyed mesh holds finer lines for half as much time again.", Ground.CommonPractice);
+        {
+            yield return new Note(
+                "White mesh scatters light past the edges; dyed mesh holds finer lines for half as much time again.",
+                Ground.CommonPractice);
+        }
     }
 
     private static IEnumerable<Note> ForLamp(Lamp lamp)
@@ -48,7 +52,10 @@ internal static class ExposureNotes
         if (!LampGeometry.IsNearPoint(lamp.Kind))
         {
             if (lamp.DistanceMm is not null)
-                yield return new Note("The distance of an array or a tube bank was not reckoned with: the inverse square does not hold there.");
+            {
+                yield return new Note(
+                    "The distance of an array or a tube bank was not reckoned with: the inverse square does not hold there.");
+            }
         }
         else if (lamp.DistanceMm is null)
         {

@@ -20,7 +20,9 @@ public static class LampGeometry
             throw new ArgumentOutOfRangeException(nameof(toMm), toMm, "A lamp's distance must be above 0.");
         return IsNearPoint(kind)
             ? new DistanceScaling(toMm / fromMm * (toMm / fromMm))
-            : new DistanceScaling(null, "The inverse square does not hold for an array or a tube bank near the glass: make a step test at the new distance.");
+            : new DistanceScaling(
+                null,
+                "The inverse square does not hold for an array or a tube bank near the glass: make a step test at the new distance.");
     }
 
     /// <summary>Light of a flat emitter at an angle off its axis over the light on it, on a plane across the axis.</summary>

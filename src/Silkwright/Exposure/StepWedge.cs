@@ -9,7 +9,7 @@ public static class StepWedge
     /// <summary>Density of the first step. [1]</summary>
     public const double FirstStepDensity = 0.05;
 
-    /// <summary>Last solid step of a direct stencil that cured through. Common practice: 7; fine halftone 5 to 6, long runs 8 to 9.</summary>
+    /// <summary>Last solid step of a direct stencil that cured through. Common practice; fine halftone 5 to 6, long runs 8 to 9.</summary>
     public const double UsualSolidStep = 7;
 
     /// <summary>Light of one step over the next. [1]; 1.4125, where the trade reckons with the square root of 2.</summary>
@@ -21,7 +21,7 @@ public static class StepWedge
     /// <param name="targetStep">Step that should.</param>
     /// <param name="densityPerStep">[1], above 0.</param>
     /// <returns>In the unit of <paramref name="amount"/>: docs/engines/exposure.md, equation 3.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The amount or the density per step is not above 0, or a step is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Amount or density per step not above 0, or a step not finite.</exception>
     public static double CorrectedAmount(
         double amount, double observedStep, double targetStep, double densityPerStep = UsualDensityPerStep)
     {

@@ -19,7 +19,7 @@ internal static class UsualExposure
         ? relative * Middle(kind, EmulsionFamily.Diazo)
         : Middle(kind, emulsion.Family);
 
-    /// <summary>Share by which a lamp's time has grown with its hours. [1]: a third or so at the age for a new lamp. Common practice.</summary>
+    /// <summary>Exposure now over that with a new lamp. [1]; about 1.4 at the age for relamping. Common practice.</summary>
     internal static Estimate Ageing(Lamp lamp)
     {
         var lifeHours = lamp.Kind switch

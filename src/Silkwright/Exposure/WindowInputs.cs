@@ -72,7 +72,7 @@ internal sealed class WindowInputs
     private double GapUndercut(IReadOnlyList<double> x) =>
         Undercut.ByAngleUm(x[Gap], LampGeometry.HalfAngleDegrees(exposure.Lamp.Kind));
 
-    /// <summary>At through-cure, the dose at the print side over what just hardens it there: the wedge reads its usual solid step.</summary>
+    /// <summary>At through-cure, dose at the print side over what just hardens it there: the wedge reads its usual solid step.</summary>
     private static double Excess(IReadOnlyList<double> x) =>
         (Math.Log(10) * StepWedge.DensityOf(StepWedge.UsualSolidStep)) - Math.Log(CoatOptics.GoodOverLeast) + Deeper(x);
 

@@ -30,8 +30,13 @@ internal static class WindowOpeners
     private static IEnumerable<(string What, ExposureCase To)> Changes(ExposureCase exposure)
     {
         if (!exposure.Mesh.Dyed)
-            yield return ("Dyed mesh, which swallows the light that runs sideways.", exposure with { Mesh = exposure.Mesh with { Dyed = true } });
-        if (exposure.Lamp.Kind != LampKind.MetalHalide)
+        {
+            yield return (
+                "Dyed mesh, which swallows the light that runs sideways.",
+                exposure with { Mesh = exposure.Mesh with { Dyed = true } });
+        }
+
+        if (!LampGeometry.IsNearPoint(exposure.Lamp.Kind))
         {
             yield return (
                 "A lamp near a point, whose light comes straight down.",
@@ -42,9 +47,10 @@ internal static class WindowOpeners
             yield return ("A denser film, so that its black does not leak.", exposure with { Film = DenseFilm });
         if (exposure.EomUm.Value > 0)
         {
+            var thinner = Math.Max(1, exposure.StencilUm.Value - (exposure.EomUm.Value / 2));
             yield return (
                 "A thinner coat: half the emulsion over mesh.",
-                exposure with { StencilUm = Estimate.Exact(Math.Max(1, exposure.StencilUm.Value - (exposure.EomUm.Value / 2)), Ground.Model) });
+                exposure with { StencilUm = Estimate.Exact(thinner, Ground.Model) });
         }
     }
 

@@ -44,7 +44,7 @@ internal static class LifeSeed
     private static Estimate InWater(LifeCase life)
     {
         if (life is { Family: EmulsionFamily.Diazo, MadeForInk: true })
-            return Between(22_500, 90_000).Times(FinishFactor(life.Finish, postExposed: 1.15, hardened: 1.3));
+            return Between(30_000, 120_000).Times(FinishFactor(life.Finish, postExposed: 1.15, hardened: 1.3));
         var median = life.MadeForInk ? MadeForWater(life.Family) : NotMadeForWater(life.Family);
         return median.Times(FinishFactor(life.Finish, postExposed: 2, hardened: 5));
     }

@@ -69,8 +69,8 @@ public static class StencilLife
 
     private static Estimate Failures(WeibullMixture worst, WeibullMixture luckiest, double mean, double run)
     {
-        var most = Mean(Renewals.CountChances(worst, run));
-        var least = Mean(Renewals.CountChances(luckiest, run));
+        var most = Renewals.ExpectedCount(worst, run);
+        var least = Renewals.ExpectedCount(luckiest, run);
         return new Estimate(mean, Math.Min(least, mean), Math.Max(most, mean), Ground.CommonPractice);
     }
 
@@ -101,12 +101,16 @@ public static class StencilLife
         }
 
         if (life.Finish == StencilFinish.Hardened)
-            yield return new Note("A chemically hardened stencil can usually not be reclaimed: the mesh is spent with it.", Ground.CommonPractice);
+        {
+            yield return new Note(
+                "A chemically hardened stencil can usually not be reclaimed: the mesh is spent with it.", Ground.CommonPractice);
+        }
+
         if (life.WellCured < 1)
         {
             yield return new Note(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{100 * (1 - life.WellCured):0} % of such stencils are taken as not cured through, and to fail within some hundred impressions."));
+                $"{100 * (1 - life.WellCured):0} % of such stencils are taken as not cured through and to fail within hundreds."));
         }
     }
 }

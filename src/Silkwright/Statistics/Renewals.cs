@@ -9,7 +9,7 @@ namespace Silkwright.Statistics;
 /// </remarks>
 public static class Renewals
 {
-    private const int GridSteps = 240;
+    private const int GridSteps = 200;
 
     /// <summary>From this many lives in the span on, the normal limit stands in for the grid.</summary>
     private const double ManyLives = 20;
@@ -25,6 +25,30 @@ public static class Renewals
         if (span <= 0)
             return [1];
         return span / life.Mean > ManyLives ? NormalLimit(life, span) : OnGrid(life, span);
+    }
+
+    /// <summary>Failures expected within a span.</summary>
+    /// <param name="life">Time to failure of each in turn.</param>
+    /// <param name="span">0 or more, in the unit of time.</param>
+    /// <remarks>The renewal equation on the same grid: the mean of <see cref="CountChances"/> without its single chances.</remarks>
+    public static double ExpectedCount(WeibullMixture life, double span)
+    {
+        if (span <= 0)
+            return 0;
+        if (span / life.Mean > ManyLives)
+            return NormalLimit(life, span).Select((chance, n) => n * chance).Sum();
+        var failsAt = FailureOnGrid(life, span);
+        var expected = new double[failsAt.Length];
+        var failedBy = 0.0;
+        for (var i = 1; i < expected.Length; i++)
+        {
+            failedBy += failsAt[i];
+            expected[i] = failedBy;
+            for (var j = 1; j < i; j++)
+                expected[i] += failsAt[j] * expected[i - j];
+        }
+
+        return expected[^1];
     }
 
     private static double[] OnGrid(WeibullMixture life, double span)
