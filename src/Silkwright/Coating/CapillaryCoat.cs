@@ -5,7 +5,7 @@ using Silkwright.Mesh;
 namespace Silkwright.Coating;
 
 /// <summary>A capillary film drawn into wet mesh: its thickness less what the openings swallow.</summary>
-/// <remarks>docs/engines/coating.md, equation 8; the swallowed share is a guess until the shop reads its own.</remarks>
+/// <remarks>docs/engines/coating.md, equation 9; the swallowed share is a guess until the shop reads its own.</remarks>
 internal static class CapillaryCoat
 {
     public static CoatPrediction Predict(WovenMesh mesh, StencilEmulsion emulsion)
