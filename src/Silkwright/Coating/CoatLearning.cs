@@ -18,7 +18,7 @@ internal sealed class CoatLearning
     /// <summary>Half width of a normal's middle 90 %, in standard deviations.</summary>
     private const double HalfWidth90 = 1.6449;
 
-    private readonly IReadOnlyList<GaugeReading> readings;
+    private readonly GaugeReading[] readings;
     private readonly double[] spreads;
     private readonly Cholesky<double> covariance;
     private readonly Vector<double> weights;
@@ -48,7 +48,7 @@ internal sealed class CoatLearning
     {
         var target = new GaugeReading(mesh, trough, prior.Strokes, 0);
         var spread = SpreadOf(prior.EomUm);
-        var shared = Vector<double>.Build.Dense(readings.Count, i => Likeness(target, readings[i]) * spread * spreads[i]);
+        var shared = Vector<double>.Build.Dense(readings.Length, i => Likeness(target, readings[i]) * spread * spreads[i]);
         var value = Math.Max(0, prior.EomUm.Value + (shared * weights));
         var model = Math.Max(0, (spread * spread) - (shared * covariance.Solve(shared)));
         var reading = OneReadingVariance(value);
@@ -73,8 +73,8 @@ internal sealed class CoatLearning
     }
 
     private Note NoteOn(int same) => same > 0
-        ? new Note($"Drawn from this shop's own readings: {same} of this very coat, {readings.Count - same} of others of this emulsion.", Ground.MeasuredHere)
-        : new Note($"Drawn from {readings.Count} of this shop's own readings of other coats of this emulsion.", Ground.Model);
+        ? new Note($"Drawn from this shop's own readings: {same} of this very coat, {readings.Length - same} of others of this emulsion.", Ground.MeasuredHere)
+        : new Note($"Drawn from {readings.Length} of this shop's own readings of other coats of this emulsion.", Ground.Model);
 
     private double MeanOfSameCoat(GaugeReading one) =>
         readings.Where(other => Likeness(one, other) == 1).Average(other => other.EomUm);

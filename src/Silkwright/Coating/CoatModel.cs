@@ -51,26 +51,36 @@ public static class CoatModel
         if (!double.IsFinite(wantedEomUm) || wantedEomUm < 0)
             throw new ArgumentOutOfRangeException(nameof(wantedEomUm), wantedEomUm, "The wanted thickness must be 0 µm or more.");
 
-        var learning = readings is { Count: > 0 } ? new CoatLearning(emulsion, readings) : null;
         if (emulsion.Family == EmulsionFamily.CapillaryFilm)
-            return Learned([]);
+            return Predict(mesh, emulsion, trough, [], readings ?? []);
 
-        var candidates = StrokeRecipe.InUse.Select(recipe => (recipe.Effort, Coat: Learned(recipe.Strokes))).ToArray();
-        var nearest = candidates.MinBy(Miss);
-        var slack = Math.Max(StrokeRecipe.SlackUm, StrokeRecipe.SlackShare * Math.Min(wantedEomUm, nearest.Coat.EomUm.Value));
-        var chosen = candidates
+        var expected = Expected(mesh, emulsion, trough, readings);
+        var nearest = expected.MinBy(Miss);
+        var slack = Math.Max(StrokeRecipe.SlackUm, StrokeRecipe.SlackShare * Math.Min(wantedEomUm, nearest.EomUm));
+        var chosen = expected
             .Where(candidate => Miss(candidate) <= Miss(nearest) + slack)
-            .OrderBy(candidate => candidate.Effort)
+            .OrderBy(candidate => candidate.Recipe.Effort)
             .ThenBy(Miss)
-            .First().Coat;
-        return StrokeRecipe.WithNoteOnMiss(chosen, wantedEomUm, slack);
+            .First().Recipe;
+        return StrokeRecipe.WithNoteOnMiss(Predict(mesh, emulsion, trough, chosen.Strokes, readings ?? []), wantedEomUm, slack);
 
-        double Miss((int Effort, CoatPrediction Coat) candidate) => Math.Abs(candidate.Coat.EomUm.Value - wantedEomUm);
+        double Miss((StrokeRecipe Recipe, double EomUm) candidate) => Math.Abs(candidate.EomUm - wantedEomUm);
+    }
 
-        CoatPrediction Learned(IReadOnlyList<Stroke> strokes)
+    private static (StrokeRecipe Recipe, double EomUm)[] Expected(
+        WovenMesh mesh, StencilEmulsion emulsion, Trough trough, IReadOnlyList<GaugeReading>? readings)
+    {
+        if (readings is not { Count: > 0 })
         {
-            var plain = Predict(mesh, emulsion, trough, strokes);
-            return learning is null ? plain : learning.Apply(plain, mesh, trough);
+            var best = LiquidCoat.BestEomUm(mesh, emulsion, trough, StrokeRecipe.InUse.Select(recipe => recipe.Strokes));
+            return [.. StrokeRecipe.InUse.Zip(best)];
         }
+
+        var learning = new CoatLearning(emulsion, readings);
+        return
+        [
+            .. StrokeRecipe.InUse.Select(recipe =>
+                (recipe, learning.Apply(Predict(mesh, emulsion, trough, recipe.Strokes), mesh, trough).EomUm.Value)),
+        ];
     }
 }

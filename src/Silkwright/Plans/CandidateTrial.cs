@@ -5,6 +5,7 @@ using Silkwright.Emulsion;
 using Silkwright.Estimates;
 using Silkwright.Exposure;
 using Silkwright.Life;
+using Silkwright.Mesh;
 using Silkwright.Stock;
 
 namespace Silkwright.Plans;
@@ -69,23 +70,19 @@ internal static class CandidateTrial
     private static (Trough Trough, CoatPrediction Coat) Coat(StencilEmulsion emulsion, ColourBrief brief)
     {
         var wanted = CoatTarget.EomUm(brief.Mesh.Mesh, brief.Colour.Ink, brief.Underbase, brief.Halftone);
+        var readings = brief.Shop.CoatReadings.Where(reading => Same(reading.EmulsionId, emulsion.Id)).ToArray();
         return brief.Shop.Troughs
-            .Select(trough => (Trough: trough, Coat: Learned(trough, CoatModel.For(wanted, brief.Mesh.Mesh, emulsion, trough))))
+            .Select(trough => (Trough: trough, Coat: CoatModel.For(
+                wanted, brief.Mesh.Mesh, emulsion, trough, [.. readings.Select(reading => Taken(reading, trough))])))
             .OrderBy(choice => Math.Abs(choice.Coat.EomUm.Value - wanted) + choice.Coat.Strokes.Count)
             .First();
 
-        CoatPrediction Learned(Trough trough, CoatPrediction predicted)
-        {
-            var readings = brief.Shop.CoatReadings
-                .Where(reading => Same(reading.EmulsionId, emulsion.Id) && reading.Mesh.Name == brief.Mesh.Mesh.Fabric.Name)
-                .Where(reading => reading.TroughId is null || Same(reading.TroughId, trough.Id))
-                .Where(reading => reading.Strokes.SequenceEqual(predicted.Strokes))
-                .Select(reading => reading.EomUm)
-                .ToArray();
-            return readings.Length == 0
-                ? predicted
-                : CoatModel.Predict(brief.Mesh.Mesh, emulsion, trough, predicted.Strokes, readings);
-        }
+        // a reading that names no trough counts for whichever is asked about
+        GaugeReading Taken(CoatReading reading, Trough asked) => new(
+            WovenMesh.Of(reading.Mesh),
+            brief.Shop.Troughs.FirstOrDefault(trough => reading.TroughId is { } named && Same(trough.Id, named)) ?? asked,
+            reading.Strokes,
+            reading.EomUm);
     }
 
     private static DryingResult Dry(StencilEmulsion emulsion, CoatPrediction coat, ColourBrief brief)

@@ -19,6 +19,8 @@ internal static class PlanInput
             problems.Add($"{colour.Name} has no impression on a garment.", "job: colours: impressionsPerGarment", "Give 1 or more.");
         foreach (var emulsion in shop.Emulsions)
             CheckDates(emulsion, job.Date, problems);
+        foreach (var reading in shop.CoatReadings.Where(reading => reading.Strokes is not [{ Scrape: false, AfterDrying: false }, ..]))
+            problems.Add($"A thickness reading of {reading.EmulsionId} begins with a stroke that lays nothing on bare mesh.", "shop: readings: strokes", "Begin with a filled stroke: P or S.");
         if (shop.Room.Celsius is < 0 or > HottestDryingRoomCelsius)
             problems.Add("Coats are dried between 0 and 45 °C; hotter air hardens them before they are exposed.", "shop: room: celsius", "Give the temperature where the coats dry.");
         problems.ThrowIfAny();
