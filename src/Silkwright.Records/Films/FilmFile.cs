@@ -17,7 +17,7 @@ internal static class FilmFile
         try
         {
             using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-            await using var file = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None);
+            await using var file = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.Read);
             var buffer = new byte[BufferBytes];
             long bytes = 0;
             for (int read; (read = await content.ReadAsync(buffer, cancel)) > 0; bytes += read)

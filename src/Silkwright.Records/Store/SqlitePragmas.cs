@@ -1,4 +1,6 @@
 using System.Data.Common;
+using System.Diagnostics.CodeAnalysis;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore.Diagnostics;
 
 namespace Silkwright.Records.Store;
@@ -10,20 +12,29 @@ namespace Silkwright.Records.Store;
 /// </remarks>
 internal sealed class SqlitePragmas : DbConnectionInterceptor
 {
-    private const string Pragmas = "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA foreign_keys=ON;";
+    private const string Reading = "PRAGMA synchronous=FULL; PRAGMA foreign_keys=ON;";
+    private const string Writing = "PRAGMA journal_mode=WAL; " + Reading;
 
     public override void ConnectionOpened(DbConnection connection, ConnectionEndEventData eventData)
     {
-        using var command = connection.CreateCommand();
-        command.CommandText = Pragmas;
+        using var command = Command(connection);
         _ = command.ExecuteNonQuery();
     }
 
     public override async Task ConnectionOpenedAsync(
         DbConnection connection, ConnectionEndEventData eventData, CancellationToken cancellationToken = default)
     {
-        await using var command = connection.CreateCommand();
-        command.CommandText = Pragmas;
+        await using var command = Command(connection);
         _ = await command.ExecuteNonQueryAsync(cancellationToken);
+    }
+
+    // EF Core asks by a read-only connection whether the database is there; that one cannot change the journal.
+    [SuppressMessage("Security", "CA2100", Justification = "One of two constants.")]
+    private static DbCommand Command(DbConnection connection)
+    {
+        var readOnly = new SqliteConnectionStringBuilder(connection.ConnectionString).Mode == SqliteOpenMode.ReadOnly;
+        var command = connection.CreateCommand();
+        command.CommandText = readOnly ? Reading : Writing;
+        return command;
     }
 }

@@ -1,18 +1,19 @@
+using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using Silkwright.Estimates;
+using Silkwright.Records.Shops;
 using Silkwright.Records.Store;
+using static Silkwright.Records.Tests.Store.TemporaryStore;
 
 namespace Silkwright.Records.Tests.Store;
 
 public sealed class StoreOpening
 {
-    private static CancellationToken Cancel => TestContext.Current.CancellationToken;
-
     // Values as PRAGMA reports them: sqlite.org, "PRAGMA Statements" (synchronous 2 = FULL).
     [Theory]
-    [InlineData("journal_mode", "wal")]
-    [InlineData("synchronous", "2")]
-    [InlineData("foreign_keys", "1")]
+    [InlineData("PRAGMA journal_mode", "wal")]
+    [InlineData("PRAGMA synchronous", "2")]
+    [InlineData("PRAGMA foreign_keys", "1")]
     public async Task Every_connection_has_the_pragmas(string pragma, string expected)
     {
         await using var temporary = await TemporaryStore.OpenAsync();
@@ -22,30 +23,43 @@ public sealed class StoreOpening
         {
             await context.Database.OpenConnectionAsync(Cancel);
             await using var command = context.Database.GetDbConnection().CreateCommand();
-#pragma warning disable CA2100 // the pragma's name comes from the lines above
-            command.CommandText = $"PRAGMA {pragma}";
+#pragma warning disable CA2100 // the text comes from the lines above
+            command.CommandText = pragma;
 #pragma warning restore CA2100
-            Assert.Equal(expected, Convert.ToString(await command.ExecuteScalarAsync(Cancel), System.Globalization.CultureInfo.InvariantCulture));
+            Assert.Equal(expected, Convert.ToString(await command.ExecuteScalarAsync(Cancel), CultureInfo.InvariantCulture));
         }
 
         foreach (var context in contexts)
             await context.DisposeAsync();
     }
 
-    [Fact]
-    public async Task The_model_has_no_change_without_a_migration()
+    [Theory]
+    [InlineData(Database.Sqlite)]
+    [InlineData(Database.Postgres)]
+    public async Task The_database_refuses_a_row_that_refers_to_nothing(Database database)
     {
-        await using var temporary = await TemporaryStore.OpenAsync();
+        await using var temporary = await TemporaryStore.OpenAsync(database);
+        await using var context = temporary.Store.CreateDbContext();
+        _ = context.Add(new ShopRevision { ShopKey = "nowhere", Revision = 1, Text = "{}", SavedAt = temporary.Time.Now, SavedBy = "Ines", Why = "try" });
+        _ = await Assert.ThrowsAsync<DbUpdateException>(() => context.SaveChangesAsync(Cancel));
+    }
+
+    [Theory]
+    [InlineData(Database.Sqlite)]
+    [InlineData(Database.Postgres)]
+    public async Task The_model_has_no_change_without_a_migration(Database database)
+    {
+        await using var temporary = await TemporaryStore.OpenAsync(database);
         await using var context = temporary.Store.CreateDbContext();
         Assert.False(context.Database.HasPendingModelChanges());
+        Assert.NotEmpty(await context.Database.GetAppliedMigrationsAsync(Cancel));
         Assert.Empty(await context.Database.GetPendingMigrationsAsync(Cancel));
     }
 
     [Fact]
     public async Task Opening_twice_keeps_what_was_written()
     {
-        await using var temporary = await TemporaryStore.OpenAsync();
-        _ = await temporary.Store.Shops.SaveAsync("quay", """{"name":"Quay"}""", "Ines", "first", cancel: Cancel);
+        await using var temporary = await TemporaryStore.OpenWithShopAsync();
         var again = await SilkwrightStore.OpenAsync(temporary.Store.Folder, temporary.Time, Cancel);
         Assert.Equal("""{"name":"Quay"}""", (await again.Shops.CurrentAsync(cancel: Cancel))?.Text);
     }
@@ -53,9 +67,10 @@ public sealed class StoreOpening
     [Fact]
     public async Task A_migration_lock_that_a_killed_program_left_does_not_block_the_next_start()
     {
-        var folder = DataFolder.Open(Path.Combine(Path.GetTempPath(), $"silkwright-{Guid.NewGuid():N}"));
+        var folder = NewFolder();
         await using (var context = new RecordsContext(SilkwrightStore.SqliteOptions(folder)))
         {
+            // The table and row that EF Core's SQLite provider makes while it migrates.
             _ = await context.Database.ExecuteSqlRawAsync(
                 """
                 CREATE TABLE "__EFMigrationsLock" ("Id" INTEGER NOT NULL PRIMARY KEY, "Timestamp" TEXT NOT NULL);
@@ -65,9 +80,19 @@ public sealed class StoreOpening
         }
 
         using var patience = CancellationTokenSource.CreateLinkedTokenSource(Cancel);
-        patience.CancelAfter(TimeSpan.FromSeconds(30));
+        patience.CancelAfter(TimeSpan.FromSeconds(60));
         var store = await SilkwrightStore.OpenAsync(folder, new SettableTime(), patience.Token);
         Assert.Empty(await store.Shops.KeysAsync(Cancel));
+    }
+
+    [Fact]
+    public async Task Several_programs_may_open_a_new_folder_at_once()
+    {
+        var folder = NewFolder();
+        var stores = await Task.WhenAll(
+            Enumerable.Range(0, 4).Select(_ => Task.Run(() => SilkwrightStore.OpenAsync(folder, new SettableTime(), Cancel), Cancel)));
+        foreach (var store in stores)
+            Assert.Empty(await store.Shops.KeysAsync(Cancel));
     }
 
     [Fact]
@@ -76,15 +101,20 @@ public sealed class StoreOpening
         var file = Path.GetTempFileName();
         var fault = Assert.Throws<InputProblemException>(() => DataFolder.Open(file));
         File.Delete(file);
-        Assert.Equal(file, Assert.Single(fault.Problems).Where);
-        Assert.Contains("--data", fault.Problems[0].Remedy, StringComparison.Ordinal);
+        var problem = Assert.Single(fault.Problems);
+        Assert.Equal(file, problem.Where);
+        Assert.Contains("--data", problem.Remedy, StringComparison.Ordinal);
     }
 
     [Fact]
-    public async Task Two_programs_may_open_a_new_folder_at_once()
+    public async Task Services_give_the_same_store_and_its_parts()
     {
-        var folder = DataFolder.Open(Path.Combine(Path.GetTempPath(), $"silkwright-{Guid.NewGuid():N}"));
-        var stores = await Task.WhenAll(Enumerable.Range(0, 4).Select(_ => Task.Run(() => SilkwrightStore.OpenAsync(folder, new SettableTime(), Cancel))));
-        Assert.All(stores, store => Assert.Empty(store.Shops.KeysAsync(Cancel).GetAwaiter().GetResult()));
+        await using var temporary = await TemporaryStore.OpenWithShopAsync();
+        var services = new Microsoft.Extensions.DependencyInjection.ServiceCollection().AddSilkwrightRecords(temporary.Store.Folder);
+        await using var provider = Microsoft.Extensions.DependencyInjection.ServiceCollectionContainerBuilderExtensions.BuildServiceProvider(services);
+        var shops = (ShopRecords?)provider.GetService(typeof(ShopRecords));
+        var store = (SilkwrightStore?)provider.GetService(typeof(SilkwrightStore));
+        Assert.Same(store?.Shops, shops);
+        Assert.Equal("quay", await shops!.DefaultKeyAsync(Cancel));
     }
 }

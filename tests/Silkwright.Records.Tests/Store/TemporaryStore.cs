@@ -1,4 +1,7 @@
 using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Npgsql;
+using Silkwright.Records.Postgres;
 using Silkwright.Records.Store;
 
 namespace Silkwright.Records.Tests.Store;
@@ -12,17 +15,40 @@ internal sealed class TemporaryStore : IAsyncDisposable
 
     public SettableTime Time { get; }
 
-    public static async Task<TemporaryStore> OpenAsync()
+    public static CancellationToken Cancel => TestContext.Current.CancellationToken;
+
+    public static DataFolder NewFolder() => DataFolder.Open(Path.Combine(Path.GetTempPath(), $"silkwright-{Guid.NewGuid():N}"));
+
+    /// <summary>An empty store.</summary>
+    public static async Task<TemporaryStore> OpenAsync(Database database = Database.Sqlite)
     {
         var time = new SettableTime();
-        var folder = DataFolder.Open(Path.Combine(Path.GetTempPath(), $"silkwright-{Guid.NewGuid():N}"));
-        return new TemporaryStore(await SilkwrightStore.OpenAsync(folder, time, TestContext.Current.CancellationToken), time);
+        var store = database == Database.Sqlite
+            ? await SilkwrightStore.OpenAsync(NewFolder(), time, Cancel)
+            : await PostgresStore.OpenAsync(NewFolder(), PostgresServer.NewConnectionString(), time, Cancel);
+        return new TemporaryStore(store, time);
+    }
+
+    /// <summary>A store with one shop in it.</summary>
+    public static async Task<TemporaryStore> OpenWithShopAsync(Database database = Database.Sqlite)
+    {
+        var temporary = await OpenAsync(database);
+        _ = await temporary.Store.Shops.SaveAsync("quay", """{"name":"Quay"}""", "Ines", "First look round", cancel: Cancel);
+        return temporary;
     }
 
     public ValueTask DisposeAsync()
     {
         using (var context = Store.CreateDbContext())
-            SqliteConnection.ClearPool((SqliteConnection)Microsoft.EntityFrameworkCore.RelationalDatabaseFacadeExtensions.GetDbConnection(context.Database));
+        {
+            switch (context.Database.GetDbConnection())
+            {
+                case SqliteConnection sqlite: SqliteConnection.ClearPool(sqlite); break;
+                case NpgsqlConnection postgres: NpgsqlConnection.ClearPool(postgres); break;
+                default: break;
+            }
+        }
+
         Directory.Delete(Store.Folder.Path, recursive: true);
         return ValueTask.CompletedTask;
     }
