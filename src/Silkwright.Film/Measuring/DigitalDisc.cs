@@ -40,14 +40,14 @@ internal sealed class DigitalDisc
     /// <remarks>Then whatever opening by the smaller one removes from a bitmap, opening by this one removes as well.</remarks>
     public bool IsOpenBy(DigitalDisc other)
     {
-        var covered = new bool[Diameter, Diameter];
+        var covered = new bool[Diameter * Diameter];
         var room = Diameter - other.Diameter;
         for (var ty = 0; ty <= room; ty++)
         {
             for (var tx = 0; tx <= room; tx++)
             {
                 if (Fits(other, tx, ty))
-                    other.Cover(covered, tx, ty);
+                    other.Cover(covered, Diameter, tx, ty);
             }
         }
 
@@ -55,7 +55,7 @@ internal sealed class DigitalDisc
         {
             for (var x = insets[y]; x < Diameter - insets[y]; x++)
             {
-                if (!covered[x, y])
+                if (!covered[(y * Diameter) + x])
                     return false;
             }
         }
@@ -76,12 +76,12 @@ internal sealed class DigitalDisc
         return true;
     }
 
-    private void Cover(bool[,] covered, int tx, int ty)
+    private void Cover(bool[] covered, int across, int tx, int ty)
     {
         for (var y = 0; y < Diameter; y++)
         {
             for (var x = insets[y]; x < Diameter - insets[y]; x++)
-                covered[tx + x, ty + y] = true;
+                covered[((ty + y) * across) + tx + x] = true;
         }
     }
 
