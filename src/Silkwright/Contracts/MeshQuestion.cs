@@ -53,6 +53,14 @@ public static class MeshQuestion
                 "Check the count and the diameter: the threads of a centimetre must leave some of its 10,000 um open.");
         }
 
-        return new MeshFabric(count, thread) { FabricThicknessUm = given.Read(FabricThickness) };
+        var thickness = given.Read(FabricThickness);
+        if (thickness < thread)
+        {
+            given.Problems.Add(
+                "The fabric would be thinner than its thread.", given.Where(FabricThickness),
+                "Measure the fabric's thickness again, or leave it out: it is then estimated from the thread.");
+        }
+
+        return new MeshFabric(count, thread) { FabricThicknessUm = thickness };
     }
 }

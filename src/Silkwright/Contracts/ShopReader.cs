@@ -53,6 +53,8 @@ public static class ShopReader
         };
         if (fabric.CountPerCm * fabric.ThreadUm >= 10_000)
             problems.Add($"The threads of {fabric.Name} would overlap.", field.Path, "Give threads per centimetre (not per inch) and the thread in µm.");
+        if (fabric.FabricThicknessUm < fabric.ThreadUm)
+            problems.Add($"The fabric of {fabric.Name} would be thinner than its thread.", field["fabricThicknessUm"].Path, "Measure it again, or leave it out.");
         return fabric;
     }
 
