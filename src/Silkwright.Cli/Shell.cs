@@ -3,8 +3,10 @@ using System.CommandLine.Help;
 using System.CommandLine.Parsing;
 using Silkwright.Cli.Commands.Dry;
 using Silkwright.Cli.Commands.Expose;
+using Silkwright.Cli.Commands.Film;
 using Silkwright.Cli.Commands.Ink;
 using Silkwright.Cli.Commands.Mesh;
+using Silkwright.Cli.Commands.Plan;
 using Silkwright.Cli.Printing;
 using Silkwright.Estimates;
 
@@ -20,7 +22,7 @@ internal static class Shell
         try
         {
             if (parse.Errors.Count > 0 && parse.Action is not TeachingHelp)
-                throw new InputProblemException([.. parse.Errors.Select(error => ProblemOf(error, parse))]);
+                throw new InputProblemException(ProblemsOf(parse));
             var configuration = new InvocationConfiguration
             {
                 Output = surroundings.Output,
@@ -56,6 +58,8 @@ internal static class Shell
         {
             new HelpOption(),
             new VersionOption(),
+            PlanCommand.Create(surroundings),
+            FilmCommand.Create(surroundings),
             MeshCommand.Create(surroundings),
             InkCommand.Create(surroundings),
             ExposeCommand.Create(surroundings),
@@ -67,10 +71,18 @@ internal static class Shell
         return root;
     }
 
-    private static Problem ProblemOf(ParseError error, ParseResult parse)
+    private static IReadOnlyList<Problem> ProblemsOf(ParseResult parse)
     {
+        var command = parse.CommandResult.Command;
         var verb = string.Join(' ', Names(parse.CommandResult).Reverse());
-        return new Problem(error.Message, "command line", $"`{verb} --help` shows what it takes, with examples.");
+        if (command.Subcommands.Count > 0)
+        {
+            var verbs = string.Join(", ", command.Subcommands.Select(sub => sub.Name));
+            var what = parse.UnmatchedTokens is [var word, ..] ? $"'{word}' is not a verb of {verb}." : $"{verb} needs a verb.";
+            return [new Problem(what, "command line", $"Write one of {verbs}; `{verb} --help` says what each answers.")];
+        }
+
+        return [.. parse.Errors.Select(error => new Problem(error.Message, "command line", $"`{verb} --help` shows what it takes, with examples."))];
     }
 
     private static IEnumerable<string> Names(CommandResult result)

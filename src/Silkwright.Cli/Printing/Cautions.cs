@@ -6,18 +6,21 @@ namespace Silkwright.Cli.Printing;
 /// <summary>Cautions, each before the step it belongs to.</summary>
 internal static class Cautions
 {
-    public static void Print(IEnumerable<Caution> cautions, IAnsiConsole console)
+    public static void Print(IEnumerable<Caution> cautions, IAnsiConsole console, string indent = "  ")
     {
         foreach (var caution in cautions)
-            console.Write(new Padder(new Text($"! {Names(caution.Level)} {Lower(caution.Step)}: {caution.Text}"), new Padding(2, 0, 2, 0)));
+            Prose.Write(console, $"{indent}! ", $"{Head(caution)}: {caution.Text}");
     }
 
-    private static string Names(CautionLevel level) => level switch
+    /// <summary>"WARNING before exposing".</summary>
+    public static string Head(Caution caution)
     {
-        CautionLevel.Warning => "WARNING",
-        CautionLevel.Caution => "CAUTION",
-        _ => "NOTICE",
-    };
-
-    private static string Lower(string step) => char.ToLowerInvariant(step[0]) + step[1..];
+        var level = caution.Level switch
+        {
+            CautionLevel.Warning => "WARNING",
+            CautionLevel.Caution => "CAUTION",
+            _ => "NOTICE",
+        };
+        return $"{level} {char.ToLowerInvariant(caution.Step[0])}{caution.Step[1..]}";
+    }
 }

@@ -12,11 +12,7 @@ internal static class Notes
             return;
         console.WriteLine("Assumed and worth knowing");
         foreach (var note in notes)
-        {
-            var mark = note.Ground is { } ground ? $"{GroundMark.Mark(ground)} " : "- ";
-            console.Write(new Padder(new Text(mark + note.Text), new Padding(2, 0, 0, 0)));
-        }
-
+            Prose.Write(console, note.Ground is { } ground ? $"  {GroundMark.Mark(ground)} " : "  - ", note.Text);
         console.WriteLine();
     }
 }

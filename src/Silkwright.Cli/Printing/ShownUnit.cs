@@ -13,19 +13,18 @@ internal sealed record ShownUnit(string Metric, string? Us = null, Enum? MetricU
     public static readonly ShownUnit Micrometres = new("µm", "mil", LengthUnit.Micrometer, LengthUnit.Mil);
     public static readonly ShownUnit Millimetres = new("mm", "in", LengthUnit.Millimeter, LengthUnit.Inch);
     public static readonly ShownUnit PerCm = new("/cm", "/in", ReciprocalLengthUnit.InverseCentimeter, ReciprocalLengthUnit.InverseInch);
+    public static readonly ShownUnit PerInch = new("/in", "/cm", ReciprocalLengthUnit.InverseInch, ReciprocalLengthUnit.InverseCentimeter);
     public static readonly ShownUnit Celsius = new("°C", "°F", TemperatureUnit.DegreeCelsius, TemperatureUnit.DegreeFahrenheit);
     public static readonly ShownUnit Grams = new("g", "oz", MassUnit.Gram, MassUnit.Ounce);
     public static readonly ShownUnit Pascals = new("Pa", "inHg", PressureUnit.Pascal, PressureUnit.InchOfMercury);
     public static readonly ShownUnit Percent = new("%");
     public static readonly ShownUnit Seconds = new("s");
     public static readonly ShownUnit Minutes = new("min");
-    public static readonly ShownUnit Stops = new("stops");
     public static readonly ShownUnit CubicCmPerM2 = new("cm³/m²");
     public static readonly ShownUnit GramsPerKg = new("g/kg");
     public static readonly ShownUnit KilojoulesPerKg = new("kJ/kg");
     public static readonly ShownUnit Units = new("units");
-    public static readonly ShownUnit Impressions = new("impressions");
-    public static readonly ShownUnit None = new("");
+    public static readonly ShownUnit Impressions = new("imp.");
 
     /// <summary>The figure in its own unit.</summary>
     public string Write(double value) => $"{Figures.Of(value)} {Metric}".TrimEnd();

@@ -1,0 +1,42 @@
+using System.CommandLine;
+using Silkwright.Cli.Printing;
+using Silkwright.Contracts;
+
+namespace Silkwright.Cli.Commands.Film;
+
+/// <summary><c>silkwright film</c>: what films demand.</summary>
+internal static class FilmCommand
+{
+    public static Command Create(Surroundings surroundings)
+    {
+        var verb = new Verb("film", "What films demand of their stencils: finest line, gap and dot with the places, halftones, coverage.")
+        {
+            Examples =
+            [
+                ("silkwright film demo/films/lantern-walk-base.tif", "one film"),
+                ("silkwright film base.tif ember.tif slate.tif --json", "the films of one job together, for a program"),
+                ("silkwright film scan.png --dpi 1200 --polarity negative", "a film whose file does not say its resolution, and where clear prints"),
+            ],
+            GoodToKnow = "Takes TIFF (1 bit or 8 bit; uncompressed, PackBits, LZW, CCITT G4) and PNG. Lines and gaps are right to one pixel, dots to two.",
+        };
+        var files = new Argument<string[]>("FILE") { Description = "films: TIFF or PNG", Arity = ArgumentArity.OneOrMore };
+        verb.Add(files);
+        var options = new QuestionOptions(verb, FilmQuestion.Fields);
+        var json = Answer.JsonOption();
+        verb.Add(json);
+        verb.SetAction(async (parse, cancel) =>
+        {
+            var filmOptions = FilmQuestion.Read(options.Given(parse));
+            var readings = await FilmWork.MeasureAllAsync(
+                parse.GetRequiredValue(files),
+                (path, progress, stop) => FilmWork.MeasureAsync(path, filmOptions, progress, surroundings, stop),
+                surroundings, cancel);
+            if (parse.GetValue(json))
+                Answer.WriteJson(FilmDocument.Of([.. readings.Select(reading => (reading.Measurement, (double?)reading.MegapixelsPerSecond))]), surroundings);
+            else
+                FilmTable.Print(readings, Answer.Console(surroundings));
+            return ExitCode.Done;
+        });
+        return verb;
+    }
+}

@@ -1,0 +1,65 @@
+using Silkwright.Artwork;
+using Silkwright.Cli.Printing;
+using Silkwright.Contracts;
+using Silkwright.Film.Measuring;
+using Spectre.Console;
+
+namespace Silkwright.Cli.Commands.Film;
+
+/// <summary>What films demand, for people.</summary>
+internal static class FilmTable
+{
+    /// <summary>Places told; the document has them all.</summary>
+    private const int PlacesTold = 5;
+
+    public static void Print(IReadOnlyList<FilmReading> readings, IAnsiConsole console)
+    {
+        foreach (var reading in readings)
+            Print(reading, console);
+    }
+
+    private static void Print(FilmReading reading, IAnsiConsole console)
+    {
+        var film = reading.Measurement;
+        console.WriteLine($"{film.File}: {film.WidthPx} x {film.HeightPx} px at {Figures.Of(film.Dpi)} dpi, {ShownUnit.Millimetres.WriteBoth(film.WidthMm)} x {ShownUnit.Millimetres.WriteBoth(film.HeightMm)}");
+        var sheet = new Table { Border = TableBorder.Simple }.AddColumns("", "prints", "gap");
+        sheet.AddRow("Share of the film", ShownUnit.Percent.Write(film.CoveragePercent), ShownUnit.Percent.Write(100 - film.CoveragePercent));
+        sheet.AddRow("Pieces", $"{film.Components.Image:#,0}", $"{film.Components.Gap:#,0}");
+        sheet.AddRow("Specks, left out", $"{film.Specks.Image:#,0}", $"{film.Specks.Gap:#,0}");
+        sheet.AddRow("Finest", Width(film.FinestImage), Width(film.FinestGap));
+        console.Write(sheet);
+        Places("Finest line", film.FinestImage, console);
+        Places("Finest gap", film.FinestGap, console);
+        if (film.FinestDot is { } dot)
+            console.WriteLine($"  Finest dot: {ShownUnit.Micrometres.WriteBoth(dot.DiameterUm)} at {Place(dot.XMm, dot.YMm)}");
+        Halftones(film.Halftones, console);
+        console.WriteLine($"  Measured at {Figures.Of(reading.MegapixelsPerSecond)} megapixels a second.");
+        console.WriteLine();
+        Notes.Print([.. FilmDocument.NotesOn(film)], console);
+    }
+
+    private static string Width(FinestFeature? finest) => finest is null ? "none found" : ShownUnit.Micrometres.WriteBoth(finest.WidthUm);
+
+    private static void Places(string what, FinestFeature? finest, IAnsiConsole console)
+    {
+        if (finest is null)
+            return;
+        var told = finest.Places.Take(PlacesTold).Select(place => $"{Place(place.XMm, place.YMm)} ({ShownUnit.Micrometres.Write(place.WidthUm)})");
+        var more = finest.Places.Count > PlacesTold ? $"; {finest.Places.Count - PlacesTold} more" : "";
+        Prose.Write(console, "  ", $"{what} at {string.Join("; ", told)}{more}. Counted from the top left.");
+    }
+
+    private static string Place(double xMm, double yMm) => $"{xMm:0.0}, {yMm:0.0} mm";
+
+    private static void Halftones(IReadOnlyList<HalftoneZone> zones, IAnsiConsole console)
+    {
+        foreach (var zone in zones)
+        {
+            var dots = zone.SmallestDotUm is { } dot ? $", smallest dot {ShownUnit.Micrometres.WriteBoth(dot)}" : "";
+            var holes = zone.SmallestHoleUm is { } hole ? $", smallest hole {ShownUnit.Micrometres.WriteBoth(hole)}" : "";
+            Prose.Write(
+                console, "  ",
+                $"Halftone at {Place(zone.XMm, zone.YMm)}, {Figures.Of(zone.WidthMm)} x {Figures.Of(zone.HeightMm)} mm: {Figures.Of(zone.RulingLpi)} lines/in ({Figures.Of(zone.RulingLpi / 2.54)} /cm) at {zone.AngleDegrees:0.0} degrees, tones {Figures.Range(zone.TonePercentMin, zone.TonePercentMax)} %{dots}{holes}, {zone.CutDots:#,0} cut dots.");
+        }
+    }
+}

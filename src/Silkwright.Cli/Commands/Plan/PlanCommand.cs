@@ -1,0 +1,55 @@
+using System.CommandLine;
+using Silkwright.Cli.Printing;
+using Silkwright.Contracts;
+using Silkwright.Estimates;
+using Silkwright.Plans;
+
+namespace Silkwright.Cli.Commands.Plan;
+
+/// <summary><c>silkwright plan</c>: the stencil plan of a job.</summary>
+internal static class PlanCommand
+{
+    public static Command Create(Surroundings surroundings)
+    {
+        var verb = new Verb("plan", "The stencil plan of a job: for every colour mesh, emulsion, coat, drying, exposure, ink, life and cost, with reasons.")
+        {
+            Examples =
+            [
+                ("silkwright plan demo/jobs/lantern-walk.json --shop demo/shop.json", "a job for the demonstration shop; its films are measured"),
+                ("silkwright plan JOB.json --data data", "for the shop kept in a data folder; a film is measured once and remembered there"),
+                ("silkwright plan JOB.json --json", "for a shop nobody described, for a program: everything assumed is in its notes"),
+            ],
+            GoodToKnow = "A job needs its colours with their inks and the run; films, or typed needs, or a kind of work say the rest (docs/schema/job.json, docs/schema/shop.json).",
+        };
+        var job = new Argument<string>("JOB.json") { Description = "the job; films it names are found from its own folder" };
+        var shop = new Option<string?>("--shop") { Description = "the shop, as a file", HelpName = "SHOP.json" };
+        var data = new Option<string?>("--data") { Description = "the folder a shop keeps its records in; with --shop, only remembers the films", HelpName = "FOLDER" };
+        var json = Answer.JsonOption();
+        verb.Add(job);
+        verb.Add(shop);
+        verb.Add(data);
+        verb.Add(json);
+        verb.SetAction(async (parse, cancel) =>
+        {
+            var sources = await PlanSources.OpenAsync(parse.GetValue(shop), parse.GetValue(data), surroundings, cancel);
+            var plan = await PlanAsync(parse.GetRequiredValue(job), sources, surroundings, cancel);
+            if (parse.GetValue(json))
+                Answer.WriteJson(PlanDocument.Of(plan), surroundings);
+            else
+                PlanTable.Print(plan, Answer.Console(surroundings));
+            return ExitCode.Done;
+        });
+        return verb;
+    }
+
+    private static async Task<StencilPlan> PlanAsync(string jobPath, PlanSources sources, Surroundings surroundings, CancellationToken cancel)
+    {
+        var job = JobReader.Read(await InputFile.ReadTextAsync(jobPath, "a job", cancel), Path.GetFileName(jobPath));
+        var folder = Path.GetDirectoryName(Path.GetFullPath(jobPath))!;
+        var films = await sources.MeasureAsync(job.Films, folder, surroundings, cancel);
+        var plan = Planner.Plan(job.ToJob(surroundings.Today, films), sources.Shop);
+        return sources.ShopIsKnown
+            ? plan
+            : plan with { Notes = [new Note("No shop was given: the plan is for a shop nobody described. Name one with --shop or --data.", Ground.CommonPractice), .. plan.Notes] };
+    }
+}

@@ -1,0 +1,65 @@
+using Silkwright.Artwork;
+using Silkwright.Contracts;
+using Silkwright.Film.Measuring;
+using Silkwright.Plans;
+using Silkwright.Records.Films;
+using Silkwright.Records.Store;
+
+namespace Silkwright.Cli.Commands.Plan;
+
+/// <summary>Where a plan takes its shop from, and where measured films are remembered.</summary>
+internal sealed class PlanSources
+{
+    private readonly SilkwrightStore? store;
+
+    private PlanSources(Shop? shop, SilkwrightStore? store)
+    {
+        this.store = store;
+        ShopIsKnown = shop is not null;
+        Shop = shop ?? new Shop();
+    }
+
+    public Shop Shop { get; }
+
+    /// <summary>Somebody has described the shop.</summary>
+    public bool ShopIsKnown { get; }
+
+    /// <param name="shopPath">SHOP.json; none: the current shop of the data folder.</param>
+    /// <param name="dataPath">A data folder; none: nothing is remembered.</param>
+    /// <param name="surroundings">The clock.</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <exception cref="Estimates.InputProblemException">The shop can't be read or the folder can't be used.</exception>
+    public static async Task<PlanSources> OpenAsync(string? shopPath, string? dataPath, Surroundings surroundings, CancellationToken cancel)
+    {
+        var store = dataPath is null ? null : await SilkwrightStore.OpenAsync(DataFolder.Open(dataPath), surroundings.Time, cancel);
+        if (shopPath is not null)
+            return new PlanSources(ShopReader.Read(await InputFile.ReadTextAsync(shopPath, "a shop", cancel), Path.GetFileName(shopPath)), store);
+        var kept = store is null ? null : await store.Shops.CurrentAsync(cancel: cancel);
+        return new PlanSources(kept is null ? null : ShopReader.Read(kept.Text, $"shop {kept.ShopKey}"), store);
+    }
+
+    /// <summary>The measurement of each film by its name in the job.</summary>
+    /// <exception cref="Estimates.InputProblemException">The faults of every film that can't be measured.</exception>
+    public async Task<IReadOnlyDictionary<string, FilmMeasurement>> MeasureAsync(
+        IReadOnlyList<string> films, string folder, Surroundings surroundings, CancellationToken cancel)
+    {
+        if (films.Count == 0)
+            return new Dictionary<string, FilmMeasurement>();
+        var measured = await FilmWork.MeasureAllAsync(
+            [.. films.Select(film => Path.GetFullPath(film, folder))],
+            (path, progress, stop) => MeasureAsync(path, progress, surroundings, stop),
+            surroundings, cancel);
+        return films.Zip(measured).ToDictionary(pair => pair.First, pair => pair.Second);
+    }
+
+    private async Task<FilmMeasurement> MeasureAsync(string path, IProgress<double> progress, Surroundings surroundings, CancellationToken cancel)
+    {
+        async Task<FilmMeasurement> Measure(string from, CancellationToken stop) =>
+            (await FilmWork.MeasureAsync(from, new FilmOptions(), progress, surroundings, stop)).Measurement;
+
+        if (store is null || !File.Exists(path))
+            return await Measure(path, cancel);
+        var kept = await store.Films.AddFileAsync(path, Environment.UserName, cancel);
+        return await store.Films.MeasureOnceAsync(new MeasuringKey(kept.Hash, null, Negative: false, "1"), Measure, cancel);
+    }
+}
