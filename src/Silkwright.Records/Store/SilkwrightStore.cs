@@ -53,10 +53,11 @@ public sealed class SilkwrightStore : IDbContextFactory<RecordsContext>
         return store;
     }
 
-    /// <summary>Brings the database to this program's shape; nothing to do when it has it.</summary>
+    /// <summary>Brings the database to this program's shape and sweeps what killed programs left half-received.</summary>
     public async Task MigrateAsync(CancellationToken cancel = default)
     {
         using var turn = await MigrationTurn.TakeAsync(Folder, cancel);
+        _ = Films.SweepAbandoned();
         await using var context = CreateDbContext();
         var pending = await context.Database.GetPendingMigrationsAsync(cancel);
         if (!pending.Any())

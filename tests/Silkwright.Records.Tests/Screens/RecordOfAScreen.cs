@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Silkwright.Coating;
 using Silkwright.Estimates;
 using Silkwright.Exposure;
@@ -241,6 +242,33 @@ public sealed class RecordOfAScreen
         Assert.Equal(12, document["entries"]!.AsArray().Count);
         Assert.All(document["entries"]!.AsArray(), e => Assert.Equal("Tom", (string?)e!["person"]));
         Assert.DoesNotContain("null", document.ToJsonString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_document_holds_nothing_that_its_schema_does_not_describe()
+    {
+        await using var temporary = await OpenWithShopAsync();
+        var screen = await AddAsync(temporary.Store);
+        foreach (var fact in WholeLife)
+            _ = await AppendAsync(temporary.Store, screen.Id, fact);
+        _ = await temporary.Store.Screens.AppendAsync(
+            screen.Id,
+            new EntryDraft { Fact = new ScreenPrinted(260), Person = "Tom", Corrects = 10, Why = "Counter read again", Note = "By the press" }, Cancel);
+        var document = ScreenDocument.Of(await temporary.Store.Screens.ShowAsync(screen.Id, Cancel));
+        var schema = JsonNode.Parse(await File.ReadAllTextAsync(Path.Combine(AppContext.BaseDirectory, "schema", "screen.json"), Cancel))!;
+        var properties = schema["properties"]!.AsObject();
+        var facts = schema["$defs"]!["fact"]!["properties"]!.AsObject();
+        var entry = properties["entries"]!["items"]!["allOf"]![1]!["properties"]!.AsObject();
+
+        Assert.All(document, field => Assert.True(properties.ContainsKey(field.Key), field.Key));
+        Assert.All(schema["required"]!.AsArray(), name => Assert.True(document.ContainsKey((string)name!), (string)name!));
+        Assert.All(
+            document["entries"]!.AsArray().SelectMany(e => e!.AsObject()),
+            field => Assert.True(entry.ContainsKey(field.Key) || facts.ContainsKey(field.Key), field.Key));
+        Assert.Equal([false, true], new[] { 9, 12 }.Select(i => (bool)document["entries"]![i]!["holds"]!));
+        Assert.Contains((string)document["stage"]!, properties["stage"]!["enum"]!.AsArray().Select(s => (string)s!));
+        Assert.Equal(Enum.GetValues<ScreenStage>().Length, properties["stage"]!["enum"]!.AsArray().Count);
+        Assert.Equal(Enum.GetValues<ScreenEventKind>().Select(FactText.Kind), schema["$defs"]!["kind"]!["enum"]!.AsArray().Select(k => (string)k!));
     }
 
     private static Task<Screen> AddAsync(SilkwrightStore store) => store.Screens.AddAsync(

@@ -83,6 +83,7 @@ public sealed class StoreOpening
         patience.CancelAfter(TimeSpan.FromSeconds(60));
         var store = await SilkwrightStore.OpenAsync(folder, new SettableTime(), patience.Token);
         Assert.Empty(await store.Shops.KeysAsync(Cancel));
+        Remove(folder);
     }
 
     [Fact]
@@ -93,6 +94,7 @@ public sealed class StoreOpening
             Enumerable.Range(0, 4).Select(_ => Task.Run(() => SilkwrightStore.OpenAsync(folder, new SettableTime(), Cancel), Cancel)));
         foreach (var store in stores)
             Assert.Empty(await store.Shops.KeysAsync(Cancel));
+        Remove(folder);
     }
 
     [Fact]

@@ -37,19 +37,23 @@ internal sealed class TemporaryStore : IAsyncDisposable
         return temporary;
     }
 
+    /// <summary>Removes a folder whose store is no longer used.</summary>
+    public static void Remove(DataFolder folder)
+    {
+        using (var context = new RecordsContext(SilkwrightStore.SqliteOptions(folder)))
+            SqliteConnection.ClearPool((SqliteConnection)context.Database.GetDbConnection());
+        Directory.Delete(folder.Path, recursive: true);
+    }
+
     public ValueTask DisposeAsync()
     {
         using (var context = Store.CreateDbContext())
         {
-            switch (context.Database.GetDbConnection())
-            {
-                case SqliteConnection sqlite: SqliteConnection.ClearPool(sqlite); break;
-                case NpgsqlConnection postgres: NpgsqlConnection.ClearPool(postgres); break;
-                default: break;
-            }
+            if (context.Database.GetDbConnection() is NpgsqlConnection postgres)
+                NpgsqlConnection.ClearPool(postgres);
         }
 
-        Directory.Delete(Store.Folder.Path, recursive: true);
+        Remove(Store.Folder);
         return ValueTask.CompletedTask;
     }
 }
