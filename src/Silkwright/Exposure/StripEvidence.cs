@@ -31,11 +31,12 @@ internal static class StripEvidence
         var grid = new List<(double Through, double Room, double Log)>();
         for (var i = -GridHalf; i <= GridHalf; i++)
         {
+            var through = i * throughStep;
+            var logThrough = LogPrior(i) + LogOfCure(prior.Through + through, strips, gapUm, wall);
             for (var j = -GridHalf; j <= GridHalf; j++)
             {
-                double through = i * throughStep, room = j * roomStep;
-                var log = LogPrior(i) + LogPrior(j)
-                    + LogLikelihood(prior.Through + through, prior.Room + room, strips, lineUm, gapUm, wall);
+                var room = j * roomStep;
+                var log = logThrough + LogPrior(j) + LogOfLines(prior.Through + through + prior.Room + room, strips, lineUm);
                 grid.Add((through, room, log));
             }
         }
@@ -74,8 +75,7 @@ internal static class StripEvidence
         return -deviations * deviations / 2;
     }
 
-    private static double LogLikelihood(
-        double through, double room, IReadOnlyList<StepTest> strips, double lineUm, double? gapUm, double wall)
+    private static double LogOfCure(double through, IReadOnlyList<StepTest> strips, double? gapUm, double wall)
     {
         var log = LogOfSteps(through, strips);
         foreach (var strip in strips)
@@ -85,8 +85,18 @@ internal static class StripEvidence
                 log += LogChance((through - amount) / SoftTurn, soft);
             if (strip.FinestGapUm is { } gap && gapUm is { } needed)
                 log += LogChance((amount - through - wall) / HeldTurn, gap <= needed);
+        }
+
+        return log;
+    }
+
+    private static double LogOfLines(double most, IReadOnlyList<StepTest> strips, double lineUm)
+    {
+        var log = 0.0;
+        foreach (var strip in strips)
+        {
             if (strip.FinestLineUm is { } line)
-                log += LogChance((through + room - amount) / HeldTurn, line <= lineUm);
+                log += LogChance((most - Math.Log(strip.Amount)) / HeldTurn, line <= lineUm);
         }
 
         return log;
