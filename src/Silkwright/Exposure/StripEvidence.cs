@@ -9,8 +9,8 @@ namespace Silkwright.Exposure;
 /// </remarks>
 internal static class StripEvidence
 {
-    private const int GridHalf = 60;
-    private const double GridReach = 5;
+    private const int GridHalf = 40;
+    private const double GridReach = 4.5;
 
     /// <summary>Reading one strip's solid step, half a step or so; common practice. [log exposure]</summary>
     private const double StepReading = 0.28;
