@@ -19,11 +19,14 @@ public sealed class CoatModelTests
 
     private static readonly Gen<Stroke> AnyStroke = Gen.Select(
         Gen.Bool, Gen.Double[0, 1], Gen.Double[0, 1],
-        (print, scrape, dried) => new Stroke(print ? StrokeSide.Print : StrokeSide.Squeegee, scrape < 0.2, dried < 0.15));
+        (print, scrape, dried) => new Stroke(print ? StrokeSide.Print : StrokeSide.Squeegee, scrape < 0.15, dried < 0.05));
 
     private static readonly Gen<Stroke[]> Strokes = Gen.Select(
-        Gen.Bool, AnyStroke.Array[0, 6],
+        Gen.Bool, AnyStroke.Array[0, 5],
         (print, rest) => (Stroke[])[new Stroke(print ? StrokeSide.Print : StrokeSide.Squeegee), .. rest]);
+
+    /// <summary>Enough draws to meet the rare order in which a wrong sign shows: tried with one put in on purpose.</summary>
+    private const int Draws = 3000;
 
     private static readonly Gen<double> Solids = Gen.Double[15, 60];
     private static readonly Gen<double> Radius = Gen.Double[0.2, 3];
@@ -146,7 +149,7 @@ public sealed class CoatModelTests
         {
             var more = new Stroke(print ? StrokeSide.Print : StrokeSide.Squeegee, AfterDrying: dried);
             return Eom(mesh, solids, radius, [.. strokes, more]) >= Eom(mesh, solids, radius, strokes) - 1e-9;
-        });
+        }, iter: Draws);
 
     [Fact]
     public void An_empty_edge_never_thickens_the_stencil() =>
@@ -154,17 +157,17 @@ public sealed class CoatModelTests
         {
             var scrape = new Stroke(print ? StrokeSide.Print : StrokeSide.Squeegee, Scrape: true, AfterDrying: dried);
             return Eom(mesh, solids, radius, [.. strokes, scrape]) <= Eom(mesh, solids, radius, strokes) + 1e-9;
-        });
+        }, iter: Draws);
 
     [Fact]
     public void More_solids_never_thin_the_stencil() =>
         Gen.Select(Meshes, Solids, Radius, Strokes, Gen.Double[0, 30]).Sample((mesh, solids, radius, strokes, more) =>
-            Eom(mesh, solids + more, radius, strokes) >= Eom(mesh, solids, radius, strokes) - 1e-9);
+            Eom(mesh, solids + more, radius, strokes) >= Eom(mesh, solids, radius, strokes) - 1e-9, iter: Draws);
 
     [Fact]
     public void A_rounder_edge_never_thins_the_stencil() =>
         Gen.Select(Meshes, Solids, Radius, Radius, Strokes).Sample((mesh, solids, one, other, strokes) =>
-            Eom(mesh, solids, Math.Max(one, other), strokes) >= Eom(mesh, solids, Math.Min(one, other), strokes) - 1e-9);
+            Eom(mesh, solids, Math.Max(one, other), strokes) >= Eom(mesh, solids, Math.Min(one, other), strokes) - 1e-9, iter: Draws);
 
     [Fact]
     public void An_interval_holds_its_value_and_never_goes_below_bare_mesh() =>
