@@ -34,7 +34,7 @@ internal static class CandidateTrial
             {
                 Family = emulsion.Family,
                 Ink = brief.Colour.Ink,
-                MadeForInk = resistance.Grade == ResistanceGrade.Good || finish != StencilFinish.None,
+                MadeForInk = resistance.Grade == ResistanceGrade.Good,
                 Finish = finish,
                 EomUm = coat.EomUm,
                 Impressions = brief.Impressions,
