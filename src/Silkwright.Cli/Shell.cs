@@ -1,12 +1,14 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Parsing;
+using Silkwright.Cli.Commands.Demo;
 using Silkwright.Cli.Commands.Dry;
 using Silkwright.Cli.Commands.Expose;
 using Silkwright.Cli.Commands.Film;
 using Silkwright.Cli.Commands.Ink;
 using Silkwright.Cli.Commands.Mesh;
 using Silkwright.Cli.Commands.Plan;
+using Silkwright.Cli.Commands.Screen;
 using Silkwright.Cli.Printing;
 using Silkwright.Estimates;
 
@@ -64,6 +66,8 @@ internal static class Shell
             InkCommand.Create(surroundings),
             ExposeCommand.Create(surroundings),
             DryCommand.Create(surroundings),
+            ScreenCommand.Create(surroundings),
+            DemoCommand.Create(surroundings),
         };
         foreach (var help in root.Options.OfType<HelpOption>())
             help.Action = new TeachingHelp((HelpAction)help.Action!);

@@ -31,6 +31,18 @@ public sealed class GivenTexts(IReadOnlyDictionary<string, string> texts, string
     /// <summary>The value of a field that must be there; NaN after a fault. The engines are not asked before <see cref="ThrowIfAny"/>.</summary>
     public double ReadRequired(QuantityField field) => Read(field with { Required = true })!.Value;
 
+    /// <summary>The words of a field, trimmed; none when missing or empty.</summary>
+    public string? Read(TextField field)
+    {
+        if (Text(field)?.Trim() is not { } text)
+            return null;
+        if (text.Length > 0)
+            return text;
+        if (field.Required)
+            Problems.Add($"{Where(field)} is empty: {field.Meaning}.", Where(field), $"Write it, for example {field.Example}.");
+        return null;
+    }
+
     /// <summary>A value or a range; none when missing or after a fault.</summary>
     public Estimate? ReadEstimate(QuantityField field)
     {

@@ -42,7 +42,7 @@ public static class MeshQuestion
     /// <summary>The mesh of a question that may ask for more; faults stay in <paramref name="given"/>.</summary>
     /// <param name="given">What was typed.</param>
     /// <param name="countField">The count under the name that the question has for it.</param>
-    internal static MeshFabric Read(GivenTexts given, QuantityField countField)
+    public static MeshFabric Read(GivenTexts given, QuantityField countField)
     {
         var count = given.ReadRequired(countField);
         var thread = given.ReadRequired(Thread);

@@ -42,6 +42,18 @@ public static class StepQuestion
     /// <exception cref="Estimates.InputProblemException">Something typed is wrong or missing; carries every fault.</exception>
     public static StepCorrection Answer(GivenTexts given)
     {
+        var (amount, counts) = ReadAmount(given);
+        var observed = given.ReadRequired(Observed);
+        var target = given.ReadRequired(Target);
+        var density = given.Read(DensityPerStep) ?? StepWedge.UsualDensityPerStep;
+        given.ThrowIfAny();
+        return new StepCorrection(
+            counts, amount, StepWedge.CorrectedAmount(amount, observed, target, density), observed, target, density);
+    }
+
+    /// <summary>An exposure in seconds or in the machine's units; faults stay in <paramref name="given"/>.</summary>
+    public static (double Amount, ExposureCount Counts) ReadAmount(GivenTexts given)
+    {
         given.NotBoth(Seconds, Units);
         if (!given.Has(Seconds) && !given.Has(Units))
         {
@@ -52,13 +64,6 @@ public static class StepQuestion
 
         var seconds = given.Read(Seconds);
         var units = given.Read(Units);
-        var observed = given.ReadRequired(Observed);
-        var target = given.ReadRequired(Target);
-        var density = given.Read(DensityPerStep) ?? StepWedge.UsualDensityPerStep;
-        given.ThrowIfAny();
-        var amount = (seconds ?? units)!.Value;
-        return new StepCorrection(
-            seconds is null ? ExposureCount.Units : ExposureCount.Seconds,
-            amount, StepWedge.CorrectedAmount(amount, observed, target, density), observed, target, density);
+        return (seconds ?? units ?? double.NaN, seconds is null ? ExposureCount.Units : ExposureCount.Seconds);
     }
 }

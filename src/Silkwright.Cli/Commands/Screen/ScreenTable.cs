@@ -1,0 +1,54 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Silkwright.Cli.Printing;
+using Silkwright.Contracts;
+using Silkwright.Records.Screens;
+using Spectre.Console;
+
+namespace Silkwright.Cli.Commands.Screen;
+
+/// <summary>A screen's record for people.</summary>
+internal static class ScreenTable
+{
+    public static void Print(ScreenRecord record, TimeZoneInfo zone, IAnsiConsole console)
+    {
+        var (screen, events, story) = record;
+        var dyed = screen.MeshDyed ? ", dyed" : "";
+        var tension = (story.TensionNPerCm ?? screen.TensionNPerCm) is { } read ? $", {Figures.Of(read)} N/cm" : "";
+        console.WriteLine($"{screen.Id}: frame {screen.Frame}, mesh {screen.Mesh.Name}{dyed}{tension}; {Names.Of(story.Stage)}, {story.Impressions:#,0} impressions");
+        var holding = story.Entries.Select(entry => entry.Entry.Sequence).ToHashSet();
+        var table = new Table { Border = TableBorder.Simple }.AddColumns("", "when", "what", "who", "");
+        foreach (var entry in events)
+        {
+            table.AddRow(
+                new Text(entry.Sequence.ToString(CultureInfo.InvariantCulture)),
+                new Text(TimeZoneInfo.ConvertTime(entry.At, zone).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)),
+                new Text($"{Names.Of(entry.Kind)}{Facts(entry)}"),
+                new Text(entry.Person),
+                new Text(Remark(entry, holding.Contains(entry.Sequence))));
+        }
+
+        console.Write(table);
+        foreach (var wait in story.LongWaits)
+        {
+            Prose.Write(
+                console, "  - ",
+                $"{(wait.Over ? "Lay" : "Lies")} {Figures.Of(wait.Minutes)} minutes between {Names.Of(wait.After)} and {Names.Of(wait.Before)}; {Figures.Of(wait.LimitMinutes)} is usual at most ({GroundMark.Words(wait.Ground)}).");
+        }
+    }
+
+    /// <summary>What an entry says beyond its kind, as its document has it.</summary>
+    private static string Facts(ScreenEvent entry)
+    {
+        var said = JsonNode.Parse(FactJson.Write(entry.Fact))!.AsObject().Where(field => field.Key != "kind").Select(field => $"{field.Key} {field.Value}");
+        var facts = string.Join(", ", said);
+        return facts.Length == 0 ? "" : $": {facts}";
+    }
+
+    private static string Remark(ScreenEvent entry, bool holds)
+    {
+        var corrects = entry.Corrects is { } place ? $"stands in for {place}: {entry.Why}" : "";
+        var remark = string.Join("; ", new[] { entry.Note, corrects, holds ? "" : "no longer holds" }.Where(part => !string.IsNullOrEmpty(part)));
+        return remark;
+    }
+}

@@ -1,0 +1,79 @@
+using Silkwright.Cli.Printing;
+using Silkwright.Estimates;
+using Silkwright.Film.TestFilms;
+
+namespace Silkwright.Cli;
+
+/// <summary>The demonstration: an invented shop, its jobs, and the drawings its films are made from.</summary>
+/// <param name="path">The folder with shop.json, jobs/ and artwork/.</param>
+internal sealed class DemoFolder(string path)
+{
+    /// <summary>The folder's name where none is given.</summary>
+    public const string Name = "demo";
+
+    /// <summary>How many folders above the program are looked through for it.</summary>
+    private const int LevelsUp = 8;
+
+    public string Path { get; } = path;
+
+    private string FilmsPath => System.IO.Path.Combine(Path, "films");
+
+    /// <summary>The folder named, or the one here, or the one beside or above the program.</summary>
+    /// <exception cref="InputProblemException">There is none.</exception>
+    public static DemoFolder Find(string? named)
+    {
+        foreach (var candidate in named is null ? Candidates() : [named])
+        {
+            if (File.Exists(System.IO.Path.Combine(candidate, "shop.json")))
+                return new DemoFolder(candidate);
+        }
+
+        throw new InputProblemException(new Problem("The demonstration is not here.", named ?? Name, "Name its folder, the one with shop.json, jobs and artwork."));
+    }
+
+    /// <summary>Draws the films that are not there yet. Each gets its name only when it is whole.</summary>
+    /// <returns>The films drawn now.</returns>
+    public async Task<IReadOnlyList<string>> DrawMissingFilmsAsync(Surroundings surroundings, CancellationToken cancel)
+    {
+        var recipes = Directory.GetFiles(System.IO.Path.Combine(Path, "artwork"), "*.json").Order(StringComparer.Ordinal)
+            .SelectMany(FilmRecipeReader.Read)
+            .Where(recipe => !File.Exists(System.IO.Path.Combine(FilmsPath, recipe.File)))
+            .ToArray();
+        if (recipes.Length == 0)
+            return [];
+        Directory.CreateDirectory(FilmsPath);
+        return await FilmWatch.RunAsync(surroundings, [.. recipes.Select(recipe => recipe.File)], "drawing", async progress =>
+        {
+            var atOnce = new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount, CancellationToken = cancel };
+            await Parallel.ForEachAsync(Enumerable.Range(0, recipes.Length), atOnce, (i, stop) =>
+            {
+                Draw(recipes[i], progress[i], stop);
+                return ValueTask.CompletedTask;
+            });
+            return recipes.Select(recipe => recipe.File).ToArray();
+        });
+    }
+
+    private void Draw(FilmRecipe recipe, IProgress<double> progress, CancellationToken cancel)
+    {
+        var whole = System.IO.Path.Combine(FilmsPath, recipe.File);
+        var drawing = $"{whole}.drawing";
+        try
+        {
+            FilmMaker.Draw(recipe, drawing, progress, cancel);
+            File.Move(drawing, whole, overwrite: true);
+        }
+        finally
+        {
+            File.Delete(drawing);
+        }
+    }
+
+    private static IEnumerable<string> Candidates()
+    {
+        yield return Name;
+        var above = new DirectoryInfo(AppContext.BaseDirectory);
+        for (var level = 0; level < LevelsUp && above is not null; level++, above = above.Parent)
+            yield return System.IO.Path.Combine(above.FullName, Name);
+    }
+}
