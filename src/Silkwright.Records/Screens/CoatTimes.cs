@@ -14,8 +14,9 @@ internal static class CoatTimes
             switch (entry.Fact)
             {
                 case ScreenCoated: minutes ??= 0; break;
-                case DryingBegun when minutes is not null: since = entry.At; break;
+                case DryingBegun: since = entry.At; break;
                 case DryingEnded when since is { } begun:
+                    // Before the first coat there is nothing to add to: a degreased screen dries too.
                     minutes += Minutes(begun, entry.At);
                     since = null;
                     break;

@@ -73,7 +73,7 @@ public static class ScreenOrder
             case ScreenExposed when walk.Exposed:
                 problems.Add("It has been exposed already.", where, "Correct the earlier exposure, or begin a new screen.");
                 break;
-            case ScreenExposed when walk.Drying:
+            case ScreenCoated or ScreenExposed when walk.Drying:
                 problems.Add("It is still drying.", where, "Record when it was taken out first.");
                 break;
             case ScreenChecked or ScreenPrinted when !walk.Exposed:

@@ -12,6 +12,7 @@ public sealed class OrderOfEntries
     [InlineData("exposed", "never coated")]
     [InlineData("coated exposed exposed", "exposed already")]
     [InlineData("coated dryIn exposed", "still drying")]
+    [InlineData("degreased dryIn coated", "still drying")]
     [InlineData("coated exposed coated", "another stencil")]
     [InlineData("coated degreased", "cannot be degreased")]
     [InlineData("dryIn dryIn", "drying already")]
