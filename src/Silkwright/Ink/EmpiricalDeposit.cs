@@ -14,7 +14,7 @@ public static class EmpiricalDeposit
     /// <summary>Wet deposit of a plain weave by the rule. [µm]</summary>
     /// <remarks>
     /// docs/engines/ink.md, equation 5: up to 42 threads a centimetre 1.82·d·(1−n·d)², then 0.285 of the fabric's thickness,
-    /// from 140 on 0.35 of it. Source: "How Much Ink Do You Need?", trade magazine, April 2000, table 1 and figure 1.
+    /// from 140 on 0.35 of it. Source: Trade magazine article on ink consumption, 2000, table 1 and figure 1.
     /// </remarks>
     public static double WetUm(WovenMesh mesh)
     {

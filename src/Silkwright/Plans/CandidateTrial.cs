@@ -13,7 +13,6 @@ namespace Silkwright.Plans;
 /// <summary>Carries one emulsion through coat, drying, exposure, life and cost for one colour.</summary>
 internal static class CandidateTrial
 {
-    private const double DaysPerMonth = 30.4;
     private const double UsualContainerGrams = 1000;
 
     /// <summary>The emulsion with the lamp, trough and finish that serve this colour at the least expected cost.</summary>
@@ -42,7 +41,7 @@ internal static class CandidateTrial
             });
             var minutes = WorkTimes.Minutes(coat, FamilyValues.NeedsSensitiser(emulsion.Family), SecondsOf(window), finish);
             var lot = PotLife.Of(emulsion, brief.On);
-            var (cost, spares) = Price(emulsion, coat, lot, drying, life, minutes, finish, wellCured, brief);
+            var (cost, spares) = Price(emulsion, coat, drying, life, minutes, finish, wellCured, brief);
             return new StencilCandidate
             {
                 Emulsion = emulsion,
@@ -143,7 +142,6 @@ internal static class CandidateTrial
     private static (ScreenCost Cost, SparesAdvice Spares) Price(
         StencilEmulsion emulsion,
         CoatPrediction coat,
-        LotState lot,
         DryingResult drying,
         LifeResult life,
         Estimate minutes,
@@ -169,7 +167,7 @@ internal static class CandidateTrial
             WastePercent = Waste.SharePercent(new WasteCase(
                 emulsion.Family,
                 emulsion.Price?.Grams ?? UsualContainerGrams,
-                LifeOnceOpen(emulsion, lot),
+                PotLife.LifeDays(emulsion),
                 Propagation.Through(x => x[0] * x[1], [new("pace", screensPerDay), new("emulsion on a screen", grams)]).Estimate)),
             ExpectedFailures = life.ExpectedFailures,
             RemakeChance = RemakeChance(wellCured, drying),
@@ -186,12 +184,6 @@ internal static class CandidateTrial
         Estimate StopCost(Estimate stopMinutes) =>
             Propagation.Through(x => x[0] * x[1], [new("stop", stopMinutes), new("cost of a stop", stopPerMinute)]).Estimate;
     }
-
-    /// <summary>Ready-to-use keeps for its shelf life once opened; a two-part one from the day it is mixed, at its own temperature.</summary>
-    private static Estimate LifeOnceOpen(StencilEmulsion emulsion, LotState lot) =>
-        FamilyValues.NeedsSensitiser(emulsion.Family) && emulsion.SensitisedOn is null
-            ? FamilyValues.PotLifeDaysAt21(emulsion)
-            : FamilyValues.NeedsSensitiser(emulsion.Family) ? lot.LifeDays : FamilyValues.ShelfLifeMonths(emulsion).Times(DaysPerMonth);
 
     private static Estimate RemakeChance(double wellCured, DryingResult drying) =>
         drying.StickRiskPercent.Map(percent => 1 - (wellCured * (1 - (percent / 100))));

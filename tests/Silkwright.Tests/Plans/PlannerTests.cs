@@ -7,7 +7,7 @@ namespace Silkwright.Tests.Plans;
 
 public class PlannerTests
 {
-    private const int ManyShops = 3000;
+    private const int ManyShops = 2000;
 
     /// <summary>Judged here from the emulsion's own entry, apart from the code that sets the limits.</summary>
     [Fact]

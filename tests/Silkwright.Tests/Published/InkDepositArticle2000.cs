@@ -3,7 +3,7 @@ using Silkwright.Mesh;
 
 namespace Silkwright.Tests.Published;
 
-/// <summary>"How Much Ink Do You Need?", trade magazine, April 2000, table 1 and figure 1: an empirical rule for plain weaves.</summary>
+/// <summary>Trade magazine article on ink consumption, 2000, table 1 and figure 1: an empirical rule for plain weaves.</summary>
 public sealed class InkDepositArticle2000
 {
     [Fact]

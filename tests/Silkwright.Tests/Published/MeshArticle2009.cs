@@ -2,7 +2,7 @@ using Silkwright.Mesh;
 
 namespace Silkwright.Tests.Published;
 
-/// <summary>"Mesh Matters", trade magazine, June 2009: 305/inch of 40 µm thread.</summary>
+/// <summary>Trade magazine article on mesh, 2009: 305/inch of 40 µm thread.</summary>
 public sealed class MeshArticle2009
 {
     private static readonly MeshFabric Fabric = new(305 / 2.54, 40);
