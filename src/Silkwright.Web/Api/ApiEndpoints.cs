@@ -1,0 +1,18 @@
+
+namespace Silkwright.Web.Api;
+
+/// <summary>The documents of the shell over HTTP. Bad input is answered by <see cref="Faults"/> as problem details.</summary>
+internal static class ApiEndpoints
+{
+    public static void Map(IEndpointRouteBuilder routes)
+    {
+        var api = routes.MapGroup("/api");
+        QuestionEndpoints.Map(api);
+        PlanEndpoints.Map(api);
+        FilmEndpoints.Map(api);
+        JobEndpoints.Map(api);
+        ScreenEndpoints.Map(api);
+        _ = api.MapFallback("{*path}", (string? path) => Results.Problem(
+            statusCode: 404, title: "There is nothing at this address.", detail: $"/api/{path}: see /openapi/v1.json for what there is.")).ExcludeFromDescription();
+    }
+}

@@ -1,0 +1,45 @@
+using Silkwright.Estimates;
+using Silkwright.Mesh;
+
+namespace Silkwright.Web.Look;
+
+/// <summary>Stored units to the units a person reads.</summary>
+public static class Units
+{
+    /// <summary>One thousandth of an inch. [µm]; exact by definition of the inch (25.4 mm)</summary>
+    public const double UmPerMil = 25.4;
+
+    /// <summary>Avoirdupois ounce. [g]; exact by definition of the pound (0.45359237 kg)</summary>
+    public const double GPerOunce = 28.349523125;
+
+    public static UnitSystem Other(UnitSystem system) => system == UnitSystem.Metric ? UnitSystem.Us : UnitSystem.Metric;
+
+    public static Quantity Length(Estimate um, UnitSystem system) =>
+        system == UnitSystem.Metric ? new(um, "µm") : new(um.Times(1 / UmPerMil), "mil");
+
+    public static string Length(double um, UnitSystem system) => system == UnitSystem.Metric
+        ? $"{Figures.Plain(um, um < 20 ? 1 : 0)} µm"
+        : $"{Figures.Plain(um / UmPerMil, um < 254 ? 2 : 1)} mil";
+
+    /// <summary>A length in both: "49 µm (1.94 mil)".</summary>
+    public static string BothLengths(double um, UnitSystem system) => $"{Length(um, system)} ({Length(um, Other(system))})";
+
+    public static string Count(double perCm, UnitSystem system) =>
+        system == UnitSystem.Metric ? Figures.Plain(perCm, 0) : Figures.Plain(perCm * 2.54, 0);
+
+    public static string CountUnit(UnitSystem system) => system == UnitSystem.Metric ? "/cm" : "/in";
+
+    public static Quantity Mass(Estimate grams, UnitSystem system) => system == UnitSystem.Us
+        ? new(grams.Times(1 / GPerOunce), "oz")
+        : grams.Value >= 1000 ? new(grams.Times(0.001), "kg") : new(grams, "g");
+
+    public static string Temperature(double celsius, UnitSystem system) => system == UnitSystem.Metric
+        ? $"{Figures.Plain(celsius, 0)} °C"
+        : $"{Figures.Plain((celsius * 1.8) + 32, 0)} °F";
+
+    public static string Size(double mm, UnitSystem system) =>
+        system == UnitSystem.Metric ? $"{Figures.Plain(mm, 0)} mm" : $"{Figures.Plain(mm / 25.4)} in";
+
+    /// <summary>A mesh as it is asked for: "120/34" or "305/34".</summary>
+    public static string Mesh(MeshFabric mesh, UnitSystem system) => $"{Count(mesh.CountPerCm, system)}/{Figures.Plain(mesh.ThreadUm, 0)}";
+}

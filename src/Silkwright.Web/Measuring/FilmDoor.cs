@@ -1,0 +1,60 @@
+using Silkwright.Estimates;
+using Silkwright.Film.Measuring;
+using Silkwright.Film.Readers;
+using Silkwright.Records.Films;
+using Silkwright.Records.Store;
+
+namespace Silkwright.Web.Measuring;
+
+/// <summary>Where an uploaded film is looked over before it is kept: nothing stays of one that cannot be read to its end.</summary>
+public sealed class FilmDoor(FilmRecords films, DataFolder folder)
+{
+    /// <summary>Keeps a film.</summary>
+    /// <exception cref="InputProblemException">It is not a film, or damaged.</exception>
+    public Task<StoredFilm> ReceiveAsync(IFormFile upload, string by, CancellationToken cancel) =>
+        WithCheckedAsync(
+            upload,
+            async path =>
+            {
+                await using var content = File.OpenRead(path);
+                return await films.AddAsync(content, NameOf(upload), by, cancel);
+            },
+            cancel);
+
+    /// <summary>Does something with an uploaded film that is not kept.</summary>
+    /// <exception cref="InputProblemException">It is not a film, or damaged.</exception>
+    public async Task<T> WithCheckedAsync<T>(IFormFile upload, Func<string, Task<T>> use, CancellationToken cancel)
+    {
+        // The uploader's file name never becomes a path.
+        var path = Path.Combine(folder.FilmsPath, $"{Guid.NewGuid():N}.incoming");
+        try
+        {
+            await using (var file = File.Create(path))
+                await upload.CopyToAsync(file, cancel);
+            await Task.Run(() => ReadThrough(path, cancel), cancel);
+            return await use(path);
+        }
+        catch (InputProblemException fault)
+        {
+            throw new InputProblemException([.. fault.Problems.Select(p => Renamed(p, Path.GetFileName(path), NameOf(upload)))]);
+        }
+        finally
+        {
+            File.Delete(path);
+        }
+    }
+
+    /// <summary>The name without any folder.</summary>
+    public static string NameOf(IFormFile upload) => upload.FileName[(upload.FileName.LastIndexOfAny(['/', '\\']) + 1)..];
+
+    private static void ReadThrough(string path, CancellationToken cancel)
+    {
+        using var source = FilmFile.Open(path, new FilmOptions());
+        source.ReadRows(0, source.Header.HeightPx, (_, _) => { }, cancel);
+    }
+
+    private static Problem Renamed(Problem problem, string kept, string given) => new(
+        problem.What.Replace(kept, given, StringComparison.Ordinal),
+        problem.Where.Replace(kept, given, StringComparison.Ordinal),
+        problem.Remedy.Replace(kept, given, StringComparison.Ordinal));
+}

@@ -1,0 +1,37 @@
+using Microsoft.AspNetCore.Mvc;
+using Silkwright.Web.Jobs;
+
+namespace Silkwright.Web.Measuring;
+
+/// <summary>How far the measuring of a job's films is, and stopping it.</summary>
+internal static class MeasuringEndpoints
+{
+    public static void Map(IEndpointRouteBuilder routes)
+    {
+        _ = routes.MapGet("/jobs/{id}/progress", async (string id, JobDesk desk, CancellationToken cancel) =>
+            await desk.SeeAsync(id, cancel) is not { } sight
+                ? Results.NotFound()
+                : Results.Ok(new
+                {
+                    films = sight.Films.Select(film => new
+                    {
+                        id = film.ElementId,
+                        words = film.Words,
+                        percent = Math.Round(100 * film.Share),
+                        busy = film.IsBusy,
+                    }),
+                })).ExcludeFromDescription();
+        _ = routes.MapPost("/films/{hash}/stop", (string hash, [FromForm] string back, FilmBench bench) =>
+        {
+            bench.Stop(hash);
+            return Results.LocalRedirect(Local(back));
+        }).ExcludeFromDescription();
+        _ = routes.MapPost("/films/{hash}/measure", (string hash, [FromForm] string back, FilmBench bench) =>
+        {
+            bench.AskAgain(hash);
+            return Results.LocalRedirect(Local(back));
+        }).ExcludeFromDescription();
+    }
+
+    private static string Local(string back) => back.StartsWith("/jobs/", StringComparison.Ordinal) ? back : "/jobs";
+}

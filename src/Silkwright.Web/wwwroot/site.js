@@ -1,0 +1,44 @@
+// Everything works without this file: it swaps the bench in place and keeps progress fresh.
+"use strict";
+
+// A link inside the bench fetches its page and replaces the bench alone, so that the eye keeps its place.
+const swap = async (address, push) => {
+  const answer = await fetch(address, { headers: { Accept: "text/html" } });
+  if (!answer.ok) { location.assign(address); return; }
+  const fresh = new DOMParser().parseFromString(await answer.text(), "text/html");
+  const now = document.getElementById("bench"), next = fresh.getElementById("bench");
+  if (!now || !next) { location.assign(address); return; }
+  const focused = document.activeElement?.getAttribute("href");
+  now.replaceWith(document.adoptNode(next));
+  document.title = fresh.title;
+  if (push) history.pushState({ bench: true }, "", address);
+  if (focused) document.querySelector(`#bench [href="${CSS.escape(focused)}"]`)?.focus({ preventScroll: true });
+};
+
+document.addEventListener("click", (event) => {
+  const link = event.target.closest?.("a[data-swap]");
+  if (!link || event.defaultPrevented || event.button !== 0 || event.metaKey || event.ctrlKey || event.shiftKey) return;
+  event.preventDefault();
+  swap(link.getAttribute("href"), true).catch(() => location.assign(link.getAttribute("href")));
+});
+addEventListener("popstate", () => { if (document.getElementById("bench")) swap(location.href, false).catch(() => location.reload()); });
+
+// Films being measured: ask now and then, and show the page again once all are done.
+const measuring = document.querySelector("[data-progress]");
+if (measuring) {
+  const ask = async () => {
+    const answer = await fetch(measuring.dataset.progress);
+    if (!answer.ok) return;
+    const films = (await answer.json()).films;
+    for (const film of films) {
+      const row = document.getElementById(film.id);
+      if (!row) continue;
+      row.querySelector(".share").textContent = film.words;
+      row.querySelector(".meter i").style.width = `${film.percent}%`;
+    }
+    if (films.some((film) => film.busy)) setTimeout(ask, 400); else location.reload();
+  };
+  setTimeout(ask, 300);
+}
+
+for (const button of document.querySelectorAll("[data-print]")) button.addEventListener("click", () => print());

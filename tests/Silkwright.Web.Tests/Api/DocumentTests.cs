@@ -1,0 +1,138 @@
+using System.Net;
+using System.Net.Http.Json;
+using System.Text;
+using System.Text.Json.Nodes;
+
+namespace Silkwright.Web.Tests.Api;
+
+public sealed class DocumentTests(RunningWeb web) : IClassFixture<RunningWeb>
+{
+    private static readonly CancellationToken Cancel = TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task The_mesh_document_answers_the_shells_texts()
+    {
+        var mesh = await GetAsync("/api/mesh?count=120/cm&thread=40um");
+
+        // A mesh maker's page for 120/40 (trade-practice collection, geometry of relaxed mesh): pitch is 10 mm / 120 by definition.
+        Assert.Equal("silkwright/mesh/1", (string?)mesh["schema"]);
+        Assert.Equal(83.333, (double)mesh["pitchUm"]!, tolerance: 0.001);
+        Assert.Equal(43.333, (double)mesh["openingUm"]!, tolerance: 0.001);
+    }
+
+    [Fact]
+    public async Task Saturated_air_at_25_degrees_holds_the_published_vapour_pressure()
+    {
+        var air = await GetAsync("/api/dry/air?temperature=25C&humidity=50%25");
+
+        // ASHRAE Handbook, Fundamentals, chapter 1, saturation table: 3.1693 kPa at 25 °C (recalled from memory), within 0.1 %.
+        Assert.Equal(3169.3, (double)air["saturationPressurePa"]!, tolerance: 3.2);
+    }
+
+    [Fact]
+    public async Task Two_wedge_steps_double_the_exposure()
+    {
+        var step = await GetAsync("/api/expose/step?seconds=60s&observed=5&target=7");
+
+        // 10^(2 * 0.15) = 1.995 by the definition of density.
+        Assert.Equal(119.7, (double)step["seconds"]!, tolerance: 0.1);
+    }
+
+    [Fact]
+    public async Task Every_fault_of_a_question_is_told_at_once_with_its_remedy()
+    {
+        var answer = await web.Browser.GetAsync("/api/mesh?count=61&thread=thick", Cancel);
+        var problem = JsonNode.Parse(await answer.Content.ReadAsStringAsync(Cancel))!;
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Equal("application/problem+json", answer.Content.Headers.ContentType!.MediaType);
+        var problems = problem["problems"]!.AsArray();
+        Assert.Equal(["count", "thread"], problems.Select(p => (string?)p!["where"]));
+        Assert.All(problems, p => Assert.False(string.IsNullOrWhiteSpace((string?)p!["remedy"])));
+    }
+
+    [Fact]
+    public async Task A_job_without_films_gets_a_plan()
+    {
+        var body = """{ "job": { "name": "Phone", "run": 300, "colours": [ { "name": "White", "ink": "plastisol", "kind": "leftChestSpot" } ] } }""";
+        var answer = await PostAsync("/api/plan", body);
+        var plan = JsonNode.Parse(await answer.Content.ReadAsStringAsync(Cancel))!;
+
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Equal("silkwright/plan/1", (string?)plan["schema"]);
+        Assert.Single(plan["colours"]!.AsArray());
+        Assert.NotEmpty(plan["notes"]!.AsArray());
+    }
+
+    [Theory]
+    [InlineData("not json at all")]
+    [InlineData("[1, 2]")]
+    [InlineData("""{ "job": { "run": -5, "colours": [] } }""")]
+    [InlineData("""{ "job": { "run": 5, "colours": [ { "ink": "gold" } ] }, "shop": { "meshes": "many" } }""")]
+    public async Task A_bad_job_is_told_what_where_and_what_to_do_and_never_a_stack(string body)
+    {
+        var answer = await PostAsync("/api/plan", body);
+        var text = await answer.Content.ReadAsStringAsync(Cancel);
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.All(JsonNode.Parse(text)!["problems"]!.AsArray(), p =>
+        {
+            Assert.False(string.IsNullOrWhiteSpace((string?)p!["what"]));
+            Assert.False(string.IsNullOrWhiteSpace((string?)p!["where"]));
+            Assert.False(string.IsNullOrWhiteSpace((string?)p!["remedy"]));
+        });
+        Assert.DoesNotContain("   at ", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_file_that_is_no_film_is_refused_and_nothing_is_kept()
+    {
+        using var form = new MultipartFormDataContent { { new ByteArrayContent(Encoding.ASCII.GetBytes("hello, not a film")), "film", "../../poster.tif" } };
+        var answer = await web.Browser.PostAsync("/api/film", form, Cancel);
+        var text = await answer.Content.ReadAsStringAsync(Cancel);
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Contains("poster.tif", text, StringComparison.Ordinal);
+        Assert.DoesNotContain(".incoming", text, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFiles(web.FilmsFolder));
+    }
+
+    [Fact]
+    public async Task A_screen_is_put_on_record_and_written_to_once_for_each_key()
+    {
+        var added = JsonNode.Parse(await (await PostAsync("/api/screens", """{ "frame": "F-9", "mesh": { "countPerCm": 61, "threadUm": 64 }, "person": "Ada" }""")).Content.ReadAsStringAsync(Cancel))!;
+        var id = (string)added["id"]!;
+        const string entry = """{ "fact": { "kind": "degreased" }, "person": "Ada", "idempotencyKey": "k-1" }""";
+        _ = await PostAsync($"/api/screens/{id}/entries", entry);
+        var again = JsonNode.Parse(await (await PostAsync($"/api/screens/{id}/entries", entry)).Content.ReadAsStringAsync(Cancel))!;
+
+        Assert.Single(again["entries"]!.AsArray());
+        Assert.Equal("degreased", (string?)again["stage"]);
+    }
+
+    [Fact]
+    public async Task The_program_says_when_it_is_ready_and_what_it_answers()
+    {
+        Assert.Equal("ready", await web.Browser.GetStringAsync("/health/ready", Cancel));
+        var api = await web.Browser.GetFromJsonAsync<JsonObject>("/openapi/v1.json", Cancel);
+        Assert.Contains("/api/plan", api!["paths"]!.AsObject().Select(p => p.Key));
+    }
+
+    [Theory]
+    [InlineData("site.css", "text/css")]
+    [InlineData("site.js", "text/javascript")]
+    [InlineData("plex-sans.woff2", "font/woff2")]
+    public async Task Style_script_and_type_are_there_however_the_program_is_started(string file, string type)
+    {
+        var answer = await web.Browser.GetAsync($"/look/{file}", Cancel);
+
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Equal(type, answer.Content.Headers.ContentType!.MediaType);
+        Assert.True((await answer.Content.ReadAsByteArrayAsync(Cancel)).Length > 500);
+    }
+
+    private async Task<JsonNode> GetAsync(string address) => JsonNode.Parse(await web.Browser.GetStringAsync(address, Cancel))!;
+
+    private Task<HttpResponseMessage> PostAsync(string address, string body) =>
+        web.Browser.PostAsync(address, new StringContent(body, Encoding.UTF8, "application/json"), Cancel);
+}

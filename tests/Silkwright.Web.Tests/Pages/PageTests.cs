@@ -1,0 +1,81 @@
+using System.Net;
+
+namespace Silkwright.Web.Tests.Pages;
+
+public sealed class PageTests(RunningWeb web) : IClassFixture<RunningWeb>
+{
+    private static readonly CancellationToken Cancel = TestContext.Current.CancellationToken;
+
+    [Theory]
+    [InlineData("/", "To make, in order of the day it is wanted")]
+    [InlineData("/jobs", "New job")]
+    [InlineData("/jobs/new", "Plan this job")]
+    [InlineData("/screens", "Put a screen on record")]
+    [InlineData("/shop", "Emulsions and their lots")]
+    [InlineData("/shop/edit", "Shop document")]
+    public async Task Every_place_opens_in_an_empty_store(string address, string words)
+    {
+        var answer = await web.Browser.GetAsync(address, Cancel);
+
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Contains(words, await answer.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("/jobs/nothing-here")]
+    [InlineData("/screens/S-9999")]
+    [InlineData("/no/such/place")]
+    public async Task What_is_not_there_says_so(string address)
+    {
+        var answer = await web.Browser.GetAsync(address, Cancel);
+
+        Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
+        Assert.Contains("There is nothing at this address", await answer.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_job_described_by_phone_shows_its_making_line()
+    {
+        var form = await web.HiddenFieldsAsync("/jobs/new", "new-job");
+        foreach (var (name, value) in new[] { ("name", "Band <b>tour</b>"), ("run", "250"), ("ink", "waterBased"), ("kind", "fullFrontSpot"), ("by", "Ada") })
+            form[name] = value;
+        var answer = await web.Browser.PostAsync("/jobs/new", Multipart(form), Cancel);
+        var html = await answer.Content.ReadAsStringAsync(Cancel);
+
+        Assert.Equal("/jobs/band-b-tour-b", answer.RequestMessage!.RequestUri!.AbsolutePath);
+        Assert.Equal(6, html.Split("<li class=\"station\"").Length - 1);
+        Assert.Contains("Band &lt;b&gt;tour&lt;/b&gt;", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("<b>tour</b>", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_form_with_faults_comes_back_filled_with_every_fault_told()
+    {
+        var form = await web.HiddenFieldsAsync("/jobs/new", "new-job");
+        foreach (var (name, value) in new[] { ("name", "Unfinished"), ("run", "many"), ("ink", "plastisol"), ("kind", "largeSolid"), ("by", "Ada") })
+            form[name] = value;
+        var answer = await web.Browser.PostAsync("/jobs/new", Multipart(form), Cancel);
+        var html = await answer.Content.ReadAsStringAsync(Cancel);
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Contains("&#x27;many&#x27; is not a number.", html, StringComparison.Ordinal);
+        Assert.Contains("value=\"Unfinished\"", html, StringComparison.Ordinal);
+        Assert.Null(await web.Store.Jobs.CurrentAsync("unfinished", Cancel));
+    }
+
+    [Fact]
+    public async Task A_form_without_its_token_is_refused()
+    {
+        var answer = await web.Browser.PostAsync("/choices", new FormUrlEncodedContent(new Dictionary<string, string> { ["name"] = "light", ["value"] = "safe", ["back"] = "/" }), Cancel);
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+    }
+
+    private static MultipartFormDataContent Multipart(Dictionary<string, string> fields)
+    {
+        var form = new MultipartFormDataContent();
+        foreach (var (name, value) in fields)
+            form.Add(new StringContent(value), name);
+        return form;
+    }
+}
