@@ -34,7 +34,7 @@ public static class HardLimits
     {
         var answer = Resistance.To(ink, emulsion);
         return answer.Grade != ResistanceGrade.Poor ? null : new HardLimit(
-            answer.Reason, $"buy an emulsion made for {InkWords.Of(ink)} ink", FixEffort: 3);
+            Clause.Of(answer.Reason), $"buy an emulsion made for {InkWords.Of(ink)} ink", FixEffort: 3);
     }
 
     private static HardLimit? LifeOver(StencilEmulsion emulsion, DateOnly on)

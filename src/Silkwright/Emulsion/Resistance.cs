@@ -17,7 +17,7 @@ public static class Resistance
             return ByFamily(ink, emulsion.Family);
         return listed.Contains(ink)
             ? new(ResistanceGrade.Good, Ground.Datasheet, $"It is made to stand up to {name}.")
-            : new(ResistanceGrade.Poor, Ground.Datasheet, $"The inks it stands up to are listed, and {name} is not among them.");
+            : new(ResistanceGrade.Poor, Ground.Datasheet, $"It is not made for {name}: its list names {Listed(listed)}.");
     }
 
     private static ResistanceAnswer ByFamily(InkKind ink, EmulsionFamily family) => (family, ink) switch
@@ -55,6 +55,9 @@ public static class Resistance
     };
 
     private static ResistanceAnswer Usually(ResistanceGrade grade, string reason) => new(grade, Ground.CommonPractice, reason);
+
+    private static string Listed(IReadOnlyList<InkKind> inks) =>
+        inks.Count == 0 ? "none" : string.Join(", ", inks.Select(InkWords.Of));
 
     private static string Name(InkKind ink) => ink switch
     {

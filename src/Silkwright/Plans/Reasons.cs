@@ -18,7 +18,7 @@ internal static class Reasons
             return reasons;
         }
 
-        reasons.Add($"{winner.Emulsion.Id}: {winner.Resistance.Reason}");
+        reasons.Add($"{winner.Emulsion.Id}: {Clause.Of(winner.Resistance.Reason)}.");
         reasons.Add(string.Create(CultureInfo.InvariantCulture, $"{winner.Life.FinishPercent.Value:0} of 100 such stencils finish {brief.Impressions:#,0} impressions ({winner.Life.FinishPercent.Low:0} to {winner.Life.FinishPercent.High:0})."));
         if (winner.Lot.DaysLeft is { } left)
             reasons.Add(string.Create(CultureInfo.InvariantCulture, $"The lot keeps about {left.Value:0} more days ({left.Low:0} to {left.High:0})."));
