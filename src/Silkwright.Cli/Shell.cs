@@ -9,6 +9,7 @@ using Silkwright.Cli.Commands.Ink;
 using Silkwright.Cli.Commands.Mesh;
 using Silkwright.Cli.Commands.Plan;
 using Silkwright.Cli.Commands.Screen;
+using Silkwright.Cli.Commands.Serve;
 using Silkwright.Cli.Printing;
 using Silkwright.Estimates;
 
@@ -67,6 +68,7 @@ internal static class Shell
             ExposeCommand.Create(surroundings),
             DryCommand.Create(surroundings),
             ScreenCommand.Create(surroundings),
+            ServeCommand.Create(surroundings),
             DemoCommand.Create(surroundings),
         };
         foreach (var help in root.Options.OfType<HelpOption>())

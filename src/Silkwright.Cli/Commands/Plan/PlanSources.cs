@@ -2,8 +2,8 @@ using Silkwright.Artwork;
 using Silkwright.Contracts;
 using Silkwright.Film.Measuring;
 using Silkwright.Plans;
-using Silkwright.Records.Films;
 using Silkwright.Records.Store;
+using Silkwright.Web.Measuring;
 
 namespace Silkwright.Cli.Commands.Plan;
 
@@ -60,6 +60,6 @@ internal sealed class PlanSources
         if (store is null || !File.Exists(path))
             return await Measure(path, cancel);
         var kept = await store.Films.AddFileAsync(path, Environment.UserName, cancel);
-        return await store.Films.MeasureOnceAsync(new MeasuringKey(kept.Hash, null, Negative: false, "1"), Measure, cancel);
+        return await store.Films.MeasureOnceAsync(FilmBench.KeyOf(kept.Hash), Measure, cancel);
     }
 }
