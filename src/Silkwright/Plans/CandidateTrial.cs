@@ -103,7 +103,8 @@ internal static class CandidateTrial
     /// <summary>The lamp with tests of this emulsion on it; without any, the one that leaves the widest window.</summary>
     private static (Lamp Lamp, ExposureWindow Window) Expose(StencilEmulsion emulsion, CoatPrediction coat, ColourBrief brief)
     {
-        var fabric = brief.Mesh.Mesh.Fabric;
+        var mesh = brief.Mesh.Mesh;
+        var fabric = mesh.Fabric;
         return brief.Shop.Lamps
             .Select(lamp => (Lamp: lamp, Tests: TestsOn(lamp)))
             .Select(choice => (choice.Lamp, choice.Tests, Window: ExposureModel.Window(new ExposureCase
@@ -114,8 +115,8 @@ internal static class CandidateTrial
                 Emulsion = emulsion,
                 Lamp = choice.Lamp,
                 Film = brief.Shop.Film,
-                FinestLineUm = Least(brief.Needs.FinestLineUm, brief.Needs.SmallestDotUm),
-                FinestGapUm = Least(brief.Needs.FinestGapUm, brief.Needs.SmallestHoleUm),
+                FinestLineUm = Asked(brief.Needs.FinestLineUm, mesh.SmallestLineUm, brief.Needs.SmallestDotUm, mesh.SmallestDotUm),
+                FinestGapUm = Asked(brief.Needs.FinestGapUm, mesh.SmallestLineUm, brief.Needs.SmallestHoleUm, mesh.SmallestDotUm),
                 Tests = choice.Tests,
             })))
             .OrderByDescending(choice => choice.Tests.Any(test => !test.Damp))
@@ -131,13 +132,15 @@ internal static class CandidateTrial
     }
 
     /// <summary>Detail finer than the mesh holds is lost to the mesh; the exposure is asked to hold what the mesh can.</summary>
-    private static double? Least(Estimate? first, Estimate? second) => (first, second) switch
+    private static double? Asked(Estimate? line, Estimate heldLine, Estimate? dot, Estimate heldDot)
     {
-        ({ } a, { } b) => Math.Min(a.Value, b.Value),
-        ({ } a, null) => a.Value,
-        (null, { } b) => b.Value,
-        _ => null,
-    };
+        double?[] asked =
+        [
+            line is null ? null : Math.Max(line.Value, heldLine.Value),
+            dot is null ? null : Math.Max(dot.Value, heldDot.Value),
+        ];
+        return asked.Min();
+    }
 
     private static (ScreenCost Cost, SparesAdvice Spares) Price(
         StencilEmulsion emulsion,

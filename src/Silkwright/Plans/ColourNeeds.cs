@@ -9,6 +9,9 @@ public static class ColourNeeds
     /// <summary>Edges of a film are read to a pixel or so either way.</summary>
     private const double PixelsOfDoubt = 1;
 
+    /// <summary>The search for narrow places ends here: no mesh cares about wider ones. [µm]</summary>
+    private const double CoarseUm = 2000;
+
     /// <summary>A figure told by phone is seldom better than this share either way. Common practice, no source.</summary>
     private const double TypedDoubt = 0.15;
 
@@ -26,10 +29,12 @@ public static class ColourNeeds
         var finest = film.Halftones.Count > 0 ? film.Halftones.MaxBy(zone => zone.RulingLpi) : null;
         var dot = Least(film.Halftones.Select(zone => zone.SmallestDotUm));
         var hole = Least(film.Halftones.Select(zone => zone.SmallestHoleUm));
+        // Line work that was searched and is nowhere fine asks no more than this of any stencil; a halftone asks by its dots.
+        double? coarse = film.Halftones.Count > 0 ? null : CoarseUm;
         return new ArtworkNeeds
         {
-            FinestLineUm = Measured(Least([film.FinestImage?.WidthUm, film.FinestDot?.DiameterUm])),
-            FinestGapUm = Measured(film.FinestGap?.WidthUm),
+            FinestLineUm = Measured(Least([film.FinestImage?.WidthUm, film.FinestDot?.DiameterUm]) ?? coarse),
+            FinestGapUm = Measured(film.FinestGap?.WidthUm ?? coarse),
             RulingLpi = finest is null ? null : Estimate.Within(finest.RulingLpi, 0.002, Ground.MeasuredHere),
             AngleDegrees = finest?.AngleDegrees,
             SmallestDotUm = Measured(dot),
@@ -63,7 +68,7 @@ public static class ColourNeeds
             RulingLpi = ruling,
             SmallestDotUm = dot,
             CoveragePercent = typed.CoveragePercent is { } share
-                ? Told(share) with { } is var told && told.High > 100 ? new Estimate(share, told.Low, 100, told.Ground) : Told(share)
+                ? Told(share).Map(percent => Math.Min(percent, 100))
                 : typical.CoveragePercent,
             FilmAreaCm2 = typed.AreaCm2 is { } area ? Told(area) : typical.FilmAreaCm2,
             Notes = notes,

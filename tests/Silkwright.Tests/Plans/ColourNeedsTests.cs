@@ -1,0 +1,73 @@
+using Silkwright.Artwork;
+using Silkwright.Emulsion;
+using Silkwright.Estimates;
+using Silkwright.Plans;
+
+namespace Silkwright.Tests.Plans;
+
+public class ColourNeedsTests
+{
+    private static readonly FilmMeasurement Film = new()
+    {
+        File = "film.tif",
+        WidthPx = 14_400,
+        HeightPx = 19_200,
+        Dpi = 1200,
+        CoveragePercent = 12,
+        Components = new FilmCounts(10, 5),
+        Specks = new FilmCounts(0, 0),
+        ImageWidths = [],
+        Halftones = [],
+    };
+
+    private static readonly HalftoneZone Zone = new()
+    {
+        XMm = 0, YMm = 0, WidthMm = 100, HeightMm = 100, RulingLpi = 55, AngleDegrees = 22.5, TonePercentMin = 3, TonePercentMax = 97,
+        SmallestDotUm = 90, SmallestHoleUm = 95, CutDots = 4,
+    };
+
+    private static JobColour Colour(FilmMeasurement? film = null, TypedNeeds? typed = null, WorkKind? kind = null) =>
+        new() { Name = "one", Ink = InkKind.Plastisol, Film = film, Needs = typed, Kind = kind };
+
+    [Fact]
+    public void A_measured_film_outweighs_what_somebody_typed()
+    {
+        var needs = ColourNeeds.Of(Colour(Film with { FinestImage = new FinestFeature(170, []) }, new TypedNeeds(FinestLineUm: 900)));
+        Assert.Equal(170, needs.FinestLineUm!.Value);
+        Assert.Equal(Ground.MeasuredHere, needs.FinestLineUm.Ground);
+    }
+
+    /// <summary>12 x 16 inches by definition of the inch.</summary>
+    [Fact]
+    public void The_area_of_a_film_is_its_pixels_over_its_resolution() =>
+        Assert.Equal(30.48 * 40.64, ColourNeeds.Of(Colour(Film)).FilmAreaCm2.Value, 6);
+
+    [Fact]
+    public void Line_work_with_nothing_narrow_asks_for_two_millimetres_and_a_halftone_by_its_dots()
+    {
+        Assert.Equal(2000, ColourNeeds.Of(Colour(Film)).FinestLineUm!.Value);
+        var halftone = ColourNeeds.Of(Colour(Film with { Halftones = [Zone] }));
+        Assert.Null(halftone.FinestLineUm);
+        Assert.Equal(90, halftone.SmallestDotUm!.Value);
+        Assert.Equal(55, halftone.RulingLpi!.Value);
+    }
+
+    [Fact]
+    public void The_finest_of_several_rulings_decides()
+    {
+        var coarse = Zone with { RulingLpi = 35, SmallestDotUm = 140 };
+        var needs = ColourNeeds.Of(Colour(Film with { Halftones = [coarse, Zone] }));
+        Assert.Equal(55, needs.RulingLpi!.Value);
+        Assert.Equal(90, needs.SmallestDotUm!.Value);
+    }
+
+    [Fact]
+    public void What_was_typed_outweighs_the_kind_of_work_and_the_rest_is_noted_as_assumed()
+    {
+        var needs = ColourNeeds.Of(Colour(typed: new TypedNeeds(CoveragePercent: 95), kind: WorkKind.FineLettering));
+        Assert.Equal(95, needs.CoveragePercent.Value);
+        Assert.Equal(100, needs.CoveragePercent.High);
+        Assert.Equal(TypicalNeeds.Of(WorkKind.FineLettering).FinestLineUm, needs.FinestLineUm);
+        Assert.Contains(needs.Notes, note => note.Ground == Ground.CommonPractice);
+    }
+}
