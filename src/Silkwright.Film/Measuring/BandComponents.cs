@@ -7,6 +7,8 @@ namespace Silkwright.Film.Measuring;
 /// </remarks>
 internal sealed class BandComponents(Action<Blob> closed)
 {
+    private const int Ended = int.MaxValue - 1;
+    private const int Told = int.MaxValue;
     private readonly List<int> retired = [];
     private Blob[] blobs = new Blob[256];
     private int[] parent = new int[256];
@@ -39,8 +41,8 @@ internal sealed class BandComponents(Action<Blob> closed)
         return label;
     }
 
-    /// <summary>Takes the runs of the next row: starts and ends in turn.</summary>
-    public void AddRow(ReadOnlySpan<int> edges, int y)
+    /// <summary>Takes the runs of the next row: starts and ends in turn, and which of the runs carry a mark, if any do.</summary>
+    public void AddRow(ReadOnlySpan<int> edges, int y, ReadOnlySpan<bool> marks = default)
     {
         row++;
         hereCount = 0;
@@ -48,7 +50,7 @@ internal sealed class BandComponents(Action<Blob> closed)
             here = new Run[edges.Length];
         var touching = 0;
         for (var i = 0; i < edges.Length; i += 2)
-            AddRun(edges[i], edges[i + 1], y, ref touching);
+            AddRun(edges[i], edges[i + 1], y, !marks.IsEmpty && marks[i / 2], ref touching);
         if (row == 0)
             KeepFirstRow();
         else
@@ -57,19 +59,34 @@ internal sealed class BandComponents(Action<Blob> closed)
         aboveCount = hereCount;
     }
 
-    private void AddRun(int from, int to, int y, ref int touching)
+    private void AddRun(int from, int to, int y, bool mark, ref int touching)
     {
         while (touching < aboveCount && above[touching].To < from)
             touching++;
         var label = -1;
         for (var k = touching; k < aboveCount && above[k].From <= to; k++)
             label = label < 0 ? Root(above[k].Label) : Join(label, Root(above[k].Label));
+        var run = Blob.Of(from, to, y);
+        run.Marked = mark;
         if (label < 0)
-            label = New(Blob.Of(from, to, y));
+            label = New(run);
         else
-            blobs[label].Add(Blob.Of(from, to, y));
+            blobs[label].Add(run);
         seenAt[label] = row;
         here[hereCount++] = new Run(from, to, label);
+    }
+
+    /// <summary>Closes what the last row left open; only for a band that no other follows or precedes.</summary>
+    public void Finish()
+    {
+        foreach (var run in FirstRow.Concat(LastRow.ToArray()))
+        {
+            var root = Root(run.Label);
+            if (seenAt[root] == Told)
+                continue;
+            seenAt[root] = Told;
+            closed(blobs[root]);
+        }
     }
 
     private int Join(int a, int b)
@@ -101,7 +118,7 @@ internal sealed class BandComponents(Action<Blob> closed)
             var root = Root(above[k].Label);
             if (seenAt[root] >= row)
                 continue;
-            seenAt[root] = int.MaxValue;
+            seenAt[root] = Ended;
             if (pinned[root])
                 continue;
             closed(blobs[root]);

@@ -16,6 +16,9 @@ internal struct Blob
 
     public int SeedY;
 
+    /// <summary>Any of its runs was marked.</summary>
+    public bool Marked;
+
     public readonly int Width => Right - Left;
 
     public readonly int Height => Bottom - Top + 1;
@@ -42,5 +45,6 @@ internal struct Blob
         Right = Math.Max(Right, other.Right);
         Top = Math.Min(Top, other.Top);
         Bottom = Math.Max(Bottom, other.Bottom);
+        Marked |= other.Marked;
     }
 }

@@ -40,50 +40,30 @@ internal sealed class DigitalDisc
     /// <remarks>Then whatever opening by the smaller one removes from a bitmap, opening by this one removes as well.</remarks>
     public bool IsOpenBy(DigitalDisc other)
     {
-        var covered = new bool[Diameter * Diameter];
         var room = Diameter - other.Diameter;
+        var covered = new bool[Diameter * Diameter];
         for (var ty = 0; ty <= room; ty++)
         {
-            for (var tx = 0; tx <= room; tx++)
+            // Where the smaller disc fits with its box at this height is one stretch, for both are convex.
+            var (first, last) = (0, room);
+            for (var y = 0; y < other.Diameter; y++)
             {
-                if (Fits(other, tx, ty))
-                    other.Cover(covered, Diameter, tx, ty);
+                first = Math.Max(first, insets[ty + y] - other.insets[y]);
+                last = Math.Min(last, room - insets[ty + y] + other.insets[y]);
+            }
+
+            for (var y = 0; first <= last && y < other.Diameter; y++)
+            {
+                var length = other.Diameter - (2 * other.insets[y]) + last - first;
+                covered.AsSpan(((ty + y) * Diameter) + first + other.insets[y], length).Fill(true);
             }
         }
 
-        for (var y = 0; y < Diameter; y++)
-        {
-            for (var x = insets[y]; x < Diameter - insets[y]; x++)
-            {
-                if (!covered[(y * Diameter) + x])
-                    return false;
-            }
-        }
-
-        return true;
+        return Enumerable.Range(0, Diameter).All(y =>
+            !covered.AsSpan((y * Diameter) + insets[y], Diameter - (2 * insets[y])).Contains(false));
     }
 
     private static int Square(int value) => value * value;
-
-    private bool Fits(DigitalDisc other, int tx, int ty)
-    {
-        for (var y = 0; y < other.Diameter; y++)
-        {
-            if (tx + other.insets[y] < insets[ty + y] || tx + other.Diameter - other.insets[y] > Diameter - insets[ty + y])
-                return false;
-        }
-
-        return true;
-    }
-
-    private void Cover(bool[] covered, int across, int tx, int ty)
-    {
-        for (var y = 0; y < Diameter; y++)
-        {
-            for (var x = insets[y]; x < Diameter - insets[y]; x++)
-                covered[((ty + y) * across) + tx + x] = true;
-        }
-    }
 
     private IEnumerable<int> RowsOf(int inset) => Enumerable.Range(0, Diameter).Where(j => insets[j] == inset);
 

@@ -1,4 +1,5 @@
 using Silkwright.Artwork;
+using Silkwright.Film.Measuring.Halftones;
 using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring;
@@ -35,6 +36,10 @@ public static class FilmMeasurer
     {
         var coverage = 100.0 * BitRow.Count(bits.All) / ((double)bits.Width * bits.Height);
         var (image, gap) = FilmComponents.FindAndTakeOutSpecks(bits, cancel);
+        var (zones, mask) = HalftoneFinder.Find(bits, image, gap, header.Dpi, cancel);
+        var finest = new FinestFeature?[2];
+        _ = Parallel.For(0, 2, new ParallelOptions { CancellationToken = cancel }, i =>
+            finest[i] = new FinestSearch(bits, i == 1, mask, header.Dpi, cancel).Find());
         return new FilmMeasurement
         {
             File = name,
@@ -44,9 +49,26 @@ public static class FilmMeasurer
             CoveragePercent = coverage,
             Components = new FilmCounts(image.Count, gap.Count),
             Specks = new FilmCounts(image.Specks, gap.Specks),
-            ImageWidths = [],
-            Halftones = [],
+            FinestImage = finest[0],
+            FinestGap = finest[1],
+            FinestDot = FinestDot(image, mask, header.Dpi),
+            ImageWidths = WidthShares.Of(bits, header.Dpi, cancel),
+            Halftones = zones,
             Remarks = header.Remarks,
         };
+    }
+
+    /// <summary>The smallest round part of the image outside the halftones.</summary>
+    private static FilmDot? FinestDot(ComponentSet image, PackedBitmap? mask, double dpi)
+    {
+        var mm = 25.4 / dpi;
+        DotShape? least = null;
+        foreach (var dot in image.Dots)
+        {
+            if (dot.IsCompact && dot.Area < (least?.Area ?? int.MaxValue) && (mask is null || !mask[(int)dot.X, (int)dot.Y]))
+                least = dot;
+        }
+
+        return least is { } found ? new FilmDot(found.Diameter * mm * 1000, found.X * mm, found.Y * mm) : null;
     }
 }

@@ -1,0 +1,89 @@
+using Silkwright.Artwork;
+using Silkwright.Film.Readers;
+
+namespace Silkwright.Film.Measuring.Halftones;
+
+/// <summary>Finds a film's halftones and measures each: docs/engines/film.md, "Halftones".</summary>
+internal static class HalftoneFinder
+{
+    /// <summary>Most zones that are told.</summary>
+    public const int MostZones = 200;
+
+    private const int MostLattices = 48;
+
+    /// <summary>The zones, and a mask of them with one period around; no mask where there is none.</summary>
+    public static (IReadOnlyList<HalftoneZone> Zones, PackedBitmap? Mask) Find(
+        PackedBitmap bits, ComponentSet image, ComponentSet gap, double dpi, CancellationToken cancel)
+    {
+        var dots = Candidates(image, dpi);
+        var holes = Candidates(gap, dpi);
+        var dotGroups = LatticeGroups.Find(new DotGrid(dots, bits.Width, bits.Height), dpi, cancel);
+        var holeGroups = LatticeGroups.Find(new DotGrid(holes, bits.Width, bits.Height), dpi, cancel);
+        var seeds = dotGroups.Select(g => (Group: g, Lattice: g.Lattice, Holes: false))
+            .Concat(holeGroups.Select(g => (Group: g, Lattice: ToDots(g.Lattice), Holes: true)))
+            .OrderByDescending(s => s.Group.Members.Length).Take(MostLattices);
+        var taken = new TakenDots(dots.Count, holes.Count);
+        var zones = new List<HalftoneZone>();
+        PackedBitmap? mask = null;
+        foreach (var (group, lattice, isHoles) in seeds)
+        {
+            cancel.ThrowIfCancellationRequested();
+            var seed = Array.FindAll(group.Members, m => !taken.Has(m, isHoles));
+            if (seed.Length < LatticeGroups.LeastDots || seed.Length < group.Members.Length / 2 || zones.Count >= MostZones)
+                continue;
+            var map = new SiteMap(bits, lattice, dots, holes);
+            foreach (var sites in ZoneGrower.Grow(map, seed, isHoles ? holes : dots, isHoles ? 0.5 : 0))
+            {
+                taken.Take(map, sites);
+                if (new ZoneMeasurer(map, sites, dots, holes, dpi).Measure() is not { } zone)
+                    continue;
+                zones.Add(zone);
+                mask ??= new PackedBitmap(bits.Width, bits.Height);
+                ZoneMask.Draw(map, sites, mask);
+            }
+        }
+
+        return ([.. zones.OrderByDescending(z => z.WidthMm * z.HeightMm)], mask);
+    }
+
+    /// <summary>Small round-enough parts: holes between swollen dots are four-pointed and fill little of their box.</summary>
+    private static List<DotShape> Candidates(ComponentSet set, double dpi)
+    {
+        var longest = dpi / LatticeGroups.LeastLpi;
+        return
+        [
+            .. set.Dots.Where(d => d.Width <= longest && d.Height <= longest && d.Width <= 2.2 * d.Height && d.Height <= 2.2 * d.Width
+                && d.Area >= 0.25 * d.Width * d.Height),
+        ];
+    }
+
+    /// <summary>The lattice of dots whose holes stand on this one: half a step away each way.</summary>
+    private static ScreenLattice ToDots(ScreenLattice holes)
+    {
+        var (x, y) = holes.At(-0.5, -0.5);
+        return holes with { OriginX = x, OriginY = y };
+    }
+
+    /// <summary>Dots and holes that belong to a zone already.</summary>
+    private sealed class TakenDots(int dots, int holes)
+    {
+        private readonly bool[] dotTaken = new bool[dots];
+        private readonly bool[] holeTaken = new bool[holes];
+
+        public bool Has(int member, bool isHole) => isHole ? holeTaken[member] : dotTaken[member];
+
+        public void Take(SiteMap map, IReadOnlyList<int> sites)
+        {
+            foreach (var site in sites)
+            {
+                if (map.Dot(site) >= 0)
+                    dotTaken[map.Dot(site)] = true;
+                foreach (var corner in new[] { site, site - 1, site - map.Across, site - map.Across - 1 })
+                {
+                    if (map.Hole(corner) >= 0)
+                        holeTaken[map.Hole(corner)] = true;
+                }
+            }
+        }
+    }
+}

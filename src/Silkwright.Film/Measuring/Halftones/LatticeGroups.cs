@@ -1,0 +1,128 @@
+namespace Silkwright.Film.Measuring.Halftones;
+
+/// <summary>Finds dots that stand among their neighbours as on a square lattice, and groups them.</summary>
+internal static class LatticeGroups
+{
+    /// <summary>Fewest dots that make a lattice.</summary>
+    public const int LeastDots = 24;
+
+    /// <summary>Coarsest and finest ruling looked for. [1/in] Common practice of textile screens is 25 to 85.</summary>
+    public const double LeastLpi = 15;
+
+    public const double MostLpi = 200;
+
+    private const double NeighbourTolerance = 0.2;
+    private const double PeriodTolerance = 0.12;
+    private const double AngleTolerance = 8 * Math.PI / 180;
+
+    /// <summary>Lattices of the groups, the largest first.</summary>
+    public static IReadOnlyList<DotGroup> Find(DotGrid grid, double dpi, CancellationToken cancel)
+    {
+        var count = grid.Dots.Count;
+        var near = new int[4 * count];
+        var period = new float[count];
+        var angle = new float[count];
+        _ = Parallel.For(0, (count + 4095) / 4096, new ParallelOptions { CancellationToken = cancel }, block =>
+        {
+            for (var i = block * 4096; i < Math.Min(count, (block + 1) * 4096); i++)
+                (period[i], angle[i]) = Local(grid, i, dpi, near.AsSpan(4 * i, 4));
+        });
+        var sets = new UnionFind(count);
+        for (var i = 0; i < count; i++)
+        {
+            for (var k = 0; k < 4 && period[i] > 0; k++)
+            {
+                var other = near[(4 * i) + k];
+                if (other >= 0 && period[other] > 0 && Math.Abs(period[other] - period[i]) < PeriodTolerance * period[i]
+                    && Apart(angle[other], angle[i]) < AngleTolerance)
+                {
+                    sets.Join(i, other);
+                }
+            }
+        }
+
+        return
+        [
+            .. Enumerable.Range(0, count).Where(i => period[i] > 0).GroupBy(sets.Root)
+                .Select(g => g.ToArray()).Where(g => g.Length >= LeastDots).OrderByDescending(g => g.Length)
+                .Select(g => Fit(grid, g, near, period, angle)).OfType<DotGroup>(),
+        ];
+    }
+
+    /// <summary>Difference of two angles modulo a quarter turn. [rad]</summary>
+    private static double Apart(double a, double b) => Math.Abs(Math.IEEERemainder(a - b, Math.PI / 2));
+
+    /// <summary>Period and angle about one dot if three of its four lattice neighbours are there; else period 0.</summary>
+    private static (float Period, float Angle) Local(DotGrid grid, int i, double dpi, Span<int> near)
+    {
+        near.Fill(-1);
+        var dot = grid.Dots[i];
+        var closest = -1;
+        for (var reach = dpi / MostLpi * 3; closest < 0; reach *= 2)
+        {
+            closest = grid.Nearest(dot.X, dot.Y, Math.Min(reach, dpi / LeastLpi), i);
+            if (reach >= dpi / LeastLpi)
+                break;
+        }
+
+        if (closest < 0)
+            return (0, 0);
+        var (ax, ay) = (grid.Dots[closest].X - dot.X, grid.Dots[closest].Y - dot.Y);
+        var length = Math.Sqrt((ax * ax) + (ay * ay));
+        if (length < dpi / MostLpi)
+            return (0, 0);
+        near[0] = closest;
+        double sumX = ax, sumY = ay;
+        var found = 1;
+        for (var k = 1; k < 4; k++)
+        {
+            (ax, ay) = (-ay, ax);
+            near[k] = grid.Nearest(dot.X + ax, dot.Y + ay, NeighbourTolerance * length, i);
+            if (near[k] < 0)
+                continue;
+
+            // Turned back by k quarter turns, so that all four add up.
+            var (dx, dy) = (grid.Dots[near[k]].X - dot.X, grid.Dots[near[k]].Y - dot.Y);
+            var (bx, by) = k switch { 1 => (dy, -dx), 2 => (-dx, -dy), _ => (-dy, dx) };
+            (sumX, sumY, found) = (sumX + bx, sumY + by, found + 1);
+        }
+
+        return found < 3
+            ? (0, 0)
+            : ((float)(Math.Sqrt((sumX * sumX) + (sumY * sumY)) / found), (float)Math.Atan2(sumY, sumX));
+    }
+
+    /// <summary>Numbers the dots of a group by walking from neighbour to neighbour, and fits.</summary>
+    private static DotGroup? Fit(DotGrid grid, int[] members, int[] near, float[] period, float[] angle)
+    {
+        double c = 0, s = 0;
+        foreach (var m in members)
+            (c, s) = (c + Math.Cos(4 * angle[m]), s + Math.Sin(4 * angle[m]));
+        var direction = Math.Atan2(s, c) / 4;
+        var lengths = members.Select(m => period[m]).Order().ToArray();
+        var length = lengths[lengths.Length / 2];
+        var local = new ScreenLattice(0, 0, length * Math.Cos(direction), length * Math.Sin(direction));
+        var inside = members.ToHashSet();
+        var sites = new Dictionary<int, (int I, int J)> { [members[0]] = (0, 0) };
+        var walk = new Queue<int>();
+        walk.Enqueue(members[0]);
+        while (walk.TryDequeue(out var at))
+        {
+            for (var k = 0; k < 4; k++)
+            {
+                var next = near[(4 * at) + k];
+                if (next < 0 || sites.ContainsKey(next) || !inside.Contains(next))
+                    continue;
+                var (i, j) = local.Sites(grid.Dots[next].X - grid.Dots[at].X, grid.Dots[next].Y - grid.Dots[at].Y);
+                sites[next] = (sites[at].I + (int)Math.Round(i), sites[at].J + (int)Math.Round(j));
+                walk.Enqueue(next);
+            }
+        }
+
+        // Dots with all four neighbours are whole; those at an edge may be cut and off centre.
+        var points = sites
+            .Where(p => near.AsSpan(4 * p.Key, 4).IndexOf(-1) < 0)
+            .Select(p => ((double)p.Value.I, (double)p.Value.J, (double)grid.Dots[p.Key].X, (double)grid.Dots[p.Key].Y)).ToList();
+        return points.Count < LeastDots / 3 ? null : new DotGroup(ScreenLattice.Fit(points), members);
+    }
+}

@@ -1,0 +1,54 @@
+namespace Silkwright.Film.Measuring.Halftones;
+
+/// <summary>A square lattice of dot centres: site (i, j) lies at origin + i u + j v, v being u turned by 90 degrees.</summary>
+/// <param name="OriginX">[px]</param>
+/// <param name="OriginY">[px]</param>
+/// <param name="StepX">u, to the right. [px]</param>
+/// <param name="StepY">u, down. [px]</param>
+internal readonly record struct ScreenLattice(double OriginX, double OriginY, double StepX, double StepY)
+{
+    /// <summary>[px]</summary>
+    public double Period => Math.Sqrt((StepX * StepX) + (StepY * StepY));
+
+    /// <summary>From the horizontal, counter-clockwise, modulo 90. [degrees]</summary>
+    public double AngleDegrees
+    {
+        get
+        {
+            var angle = Math.Atan2(-StepY, StepX) * 180 / Math.PI % 90;
+            return angle < 0 ? angle + 90 : angle;
+        }
+    }
+
+    public (double X, double Y) At(double i, double j) =>
+        (OriginX + (i * StepX) - (j * StepY), OriginY + (i * StepY) + (j * StepX));
+
+    /// <summary>A point in steps of the lattice.</summary>
+    public (double I, double J) Sites(double x, double y)
+    {
+        var (dx, dy) = (x - OriginX, y - OriginY);
+        var square = (StepX * StepX) + (StepY * StepY);
+        return (((dx * StepX) + (dy * StepY)) / square, ((dy * StepX) - (dx * StepY)) / square);
+    }
+
+    /// <summary>The lattice nearest to points whose sites are known, by least squares.</summary>
+    public static ScreenLattice Fit(IReadOnlyList<(double I, double J, double X, double Y)> points)
+    {
+        double mi = 0, mj = 0, mx = 0, my = 0;
+        foreach (var (i, j, x, y) in points)
+            (mi, mj, mx, my) = (mi + i, mj + j, mx + x, my + y);
+        var n = points.Count;
+        (mi, mj, mx, my) = (mi / n, mj / n, mx / n, my / n);
+        double a = 0, b = 0, square = 0;
+        foreach (var (i, j, x, y) in points)
+        {
+            var (di, dj, dx, dy) = (i - mi, j - mj, x - mx, y - my);
+            a += (di * dx) + (dj * dy);
+            b += (di * dy) - (dj * dx);
+            square += (di * di) + (dj * dj);
+        }
+
+        var (ux, uy) = (a / square, b / square);
+        return new ScreenLattice(mx - (mi * ux) + (mj * uy), my - (mi * uy) - (mj * ux), ux, uy);
+    }
+}

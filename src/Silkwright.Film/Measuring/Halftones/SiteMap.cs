@@ -1,0 +1,114 @@
+using Silkwright.Film.Readers;
+
+namespace Silkwright.Film.Measuring.Halftones;
+
+/// <summary>A lattice laid over the whole film: which dot stands at each site, which hole between four of them.</summary>
+internal sealed class SiteMap
+{
+    /// <summary>How far off its site a dot may stand. [period]</summary>
+    private const double Reach = 0.3;
+
+    private readonly PackedBitmap bits;
+    private readonly int firstI;
+    private readonly int firstJ;
+    private readonly int[] dots;
+    private readonly int[] holes;
+
+    public SiteMap(PackedBitmap bits, ScreenLattice lattice, IReadOnlyList<DotShape> dotShapes, IReadOnlyList<DotShape> holeShapes)
+    {
+        this.bits = bits;
+        Lattice = lattice;
+        (double I, double J)[] corners =
+            [lattice.Sites(0, 0), lattice.Sites(bits.Width, 0), lattice.Sites(0, bits.Height), lattice.Sites(bits.Width, bits.Height)];
+        firstI = (int)Math.Floor(corners.Min(c => c.I)) - 1;
+        firstJ = (int)Math.Floor(corners.Min(c => c.J)) - 1;
+        Across = (int)Math.Ceiling(corners.Max(c => c.I)) + 2 - firstI;
+        Down = (int)Math.Ceiling(corners.Max(c => c.J)) + 2 - firstJ;
+        dots = Place(dotShapes, 0);
+        holes = Place(holeShapes, 0.5);
+        Zone = new int[Across * Down];
+    }
+
+    public ScreenLattice Lattice { get; }
+
+    public int Across { get; }
+
+    public int Down { get; }
+
+    /// <summary>Number of the zone each site belongs to, from 1; 0 for none.</summary>
+    public int[] Zone { get; }
+
+    /// <summary>The dot at a site, or -1.</summary>
+    public int Dot(int site) => dots[site];
+
+    /// <summary>The hole half a step right and down of a site, or -1.</summary>
+    public int Hole(int site) => holes[site];
+
+    /// <summary>The site number of the place nearest to a point.</summary>
+    public int Nearest(double x, double y, double shift = 0)
+    {
+        var (i, j) = Lattice.Sites(x, y);
+        return ((int)Math.Round(j - shift - firstJ) * Across) + (int)Math.Round(i - shift - firstI);
+    }
+
+    /// <summary>Where a site is. [px]</summary>
+    public (double X, double Y) At(int site, double shift = 0) =>
+        Lattice.At((site % Across) + firstI + shift, (site / Across) + firstJ + shift);
+
+    /// <summary>Whether the site is part of a halftone: a dot or a hole stands there, or its middle is image and the four places between are gap.</summary>
+    public bool IsScreened(int site)
+    {
+        var (i, j) = (site % Across, site / Across);
+        if (i < 1 || j < 1 || i >= Across - 1 || j >= Down - 1)
+            return false;
+        if (dots[site] >= 0 || holes[site] >= 0 || holes[site - 1] >= 0 || holes[site - Across] >= 0 || holes[site - Across - 1] >= 0)
+            return true;
+        return Pixel(At(site)) && !Pixel(At(site, 0.5)) && !Pixel(At(site - 1, 0.5)) && !Pixel(At(site - Across, 0.5))
+            && !Pixel(At(site - Across - 1, 0.5));
+    }
+
+    /// <summary>The image at a point; gap outside the film.</summary>
+    public bool Pixel((double X, double Y) at)
+    {
+        var (x, y) = ((int)Math.Floor(at.X), (int)Math.Floor(at.Y));
+        return x >= 0 && y >= 0 && x < bits.Width && y < bits.Height && bits[x, y];
+    }
+
+    /// <summary>Image pixels whose centres lie in a circle about a point.</summary>
+    public int CountIn((double X, double Y) at, double radius)
+    {
+        var count = 0;
+        for (var y = Math.Max(0, (int)(at.Y - radius)); y <= Math.Min(bits.Height - 1, (int)(at.Y + radius)); y++)
+        {
+            var half = (radius * radius) - ((y + 0.5 - at.Y) * (y + 0.5 - at.Y));
+            if (half <= 0)
+                continue;
+            var from = Math.Clamp((int)Math.Ceiling(at.X - Math.Sqrt(half) - 0.5), 0, bits.Width);
+            var to = Math.Clamp((int)Math.Floor(at.X + Math.Sqrt(half) - 0.5) + 1, 0, bits.Width);
+            count += BitRow.Count(bits.Row(y), from, to);
+        }
+
+        return count;
+    }
+
+    private int[] Place(IReadOnlyList<DotShape> shapes, double shift)
+    {
+        var placed = new int[Across * Down];
+        Array.Fill(placed, -1);
+        for (var k = 0; k < shapes.Count; k++)
+        {
+            var shape = shapes[k];
+            if (shape.Diameter > 1.15 * Lattice.Period)
+                continue;
+            var (i, j) = Lattice.Sites(shape.X, shape.Y);
+            var (di, dj) = (i - shift - Math.Round(i - shift), j - shift - Math.Round(j - shift));
+            if ((di * di) + (dj * dj) > Reach * Reach)
+                continue;
+            var site = ((int)Math.Round(j - shift - firstJ) * Across) + (int)Math.Round(i - shift - firstI);
+            if (site >= 0 && site < placed.Length && (placed[site] < 0 || shapes[placed[site]].Area < shape.Area))
+                placed[site] = k;
+        }
+
+        return placed;
+    }
+}

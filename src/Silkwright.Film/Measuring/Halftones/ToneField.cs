@@ -1,0 +1,70 @@
+namespace Silkwright.Film.Measuring.Halftones;
+
+/// <summary>Tones at the sites of a zone, smoothed by a plane through the sites about one.</summary>
+internal sealed class ToneField(int across)
+{
+    /// <summary>Sites on either side that a plane is laid through.</summary>
+    private const int Window = 2;
+    private const int TailWindow = 3;
+    private const int LeastNeighbours = 5;
+    private const int LeastTailNeighbours = 16;
+
+    /// <summary>Sites whose mean is the end of a tone range: one alone would be the pixel grid's luck.</summary>
+    private const int EndSites = 8;
+    private const double EndShare = 0.0005;
+
+    private readonly Dictionary<int, double> tones = [];
+
+    public bool Has(int site) => tones.ContainsKey(site);
+
+    public void Add(int site, double tone) => tones[site] = tone;
+
+    /// <summary>The ends of the tone range: the mean of the few lowest and of the few highest smoothed tones; none without enough sites.</summary>
+    /// <param name="share">Share of the sites, lowest and highest, that are smoothed and compared.</param>
+    /// <param name="least">Fewest sites of such a tail.</param>
+    public (double Low, double High)? Ends(double share, int least)
+    {
+        var sorted = tones.OrderBy(t => t.Value).ThenBy(t => t.Key).Select(t => t.Key).ToArray();
+        var count = Math.Min(sorted.Length, Math.Max(least, (int)(share * sorted.Length)));
+        var low = Smoothed(sorted[..count]);
+        var high = Smoothed(sorted[^count..]);
+        if (low.Length == 0 || high.Length == 0)
+            return null;
+        var few = Math.Max(EndSites, (int)(EndShare * tones.Count));
+        return (low.Take(few).Average(), high.TakeLast(few).Average());
+    }
+
+    private double[] Smoothed(IEnumerable<int> sites) =>
+        [.. sites.Select(s => Plane(s, TailWindow, LeastTailNeighbours)).OfType<double>().Order()];
+
+    /// <summary>What the tones about a site let expect there.</summary>
+    public double? Expected(int site) => Plane(site, Window, LeastNeighbours, withCentre: false);
+
+    /// <summary>Least-squares plane t = a + b di + c dj at the site itself.</summary>
+    private double? Plane(int site, int window, int least, bool withCentre = true)
+    {
+        double n = 0, si = 0, sj = 0, sii = 0, sjj = 0, sij = 0, st = 0, sit = 0, sjt = 0;
+        for (var dj = -window; dj <= window; dj++)
+        {
+            for (var di = -window; di <= window; di++)
+            {
+                if ((di == 0 && dj == 0 && !withCentre) || !tones.TryGetValue(site + (dj * across) + di, out var t))
+                    continue;
+                n++;
+                (si, sj, st) = (si + di, sj + dj, st + t);
+                (sii, sjj, sij) = (sii + (di * di), sjj + (dj * dj), sij + (di * dj));
+                (sit, sjt) = (sit + (di * t), sjt + (dj * t));
+            }
+        }
+
+        if (n < least)
+            return null;
+        var (a, b, c) = (sii - (si * si / n), sjj - (sj * sj / n), sij - (si * sj / n));
+        var (d, e) = (sit - (si * st / n), sjt - (sj * st / n));
+        var determinant = (a * b) - (c * c);
+        if (determinant < 1e-6 * n)
+            return st / n;
+        var (slopeI, slopeJ) = (((d * b) - (e * c)) / determinant, ((e * a) - (d * c)) / determinant);
+        return (st - (slopeI * si) - (slopeJ * sj)) / n;
+    }
+}

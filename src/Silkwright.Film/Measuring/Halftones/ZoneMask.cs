@@ -1,0 +1,49 @@
+using Silkwright.Film.Readers;
+
+namespace Silkwright.Film.Measuring.Halftones;
+
+/// <summary>Draws a zone with one period around it.</summary>
+internal static class ZoneMask
+{
+    /// <summary>A cell reaches 0.71 periods from its site at its corners; one period more is around it.</summary>
+    private const double EdgeReach = 1.71;
+
+    /// <summary>Enough for the cells of neighbouring sites to overlap, whatever the angle.</summary>
+    private const double InnerReach = 0.75;
+
+    public static void Draw(SiteMap map, IReadOnlyList<int> sites, PackedBitmap mask)
+    {
+        foreach (var site in sites)
+        {
+            var (x, y) = map.At(site);
+            Disc(mask, x, y, map.Lattice.Period * (IsInner(map, site) ? InnerReach : EdgeReach));
+        }
+    }
+
+    /// <summary>Whether all eight neighbours are in the same zone.</summary>
+    public static bool IsInner(SiteMap map, int site)
+    {
+        for (var dj = -1; dj <= 1; dj++)
+        {
+            for (var di = -1; di <= 1; di++)
+            {
+                if (map.Zone[site + (dj * map.Across) + di] != map.Zone[site])
+                    return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static void Disc(PackedBitmap mask, double x, double y, double radius)
+    {
+        for (var row = Math.Max(0, (int)(y - radius)); row <= Math.Min(mask.Height - 1, (int)(y + radius)); row++)
+        {
+            var square = (radius * radius) - ((row + 0.5 - y) * (row + 0.5 - y));
+            if (square <= 0)
+                continue;
+            var half = Math.Sqrt(square);
+            BitRow.Set(mask.Row(row), Math.Clamp((int)(x - half), 0, mask.Width), Math.Clamp((int)(x + half) + 1, 0, mask.Width));
+        }
+    }
+}

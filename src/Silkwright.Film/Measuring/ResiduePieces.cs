@@ -1,0 +1,108 @@
+using System.Numerics;
+using Silkwright.Film.Readers;
+
+namespace Silkwright.Film.Measuring;
+
+/// <summary>The 8-connected pieces of what an opening removed, each with whether it was a whole component.</summary>
+internal static class ResiduePieces
+{
+    /// <summary>Gives every piece; one that touches what the opening left is <see cref="Blob.Marked"/>.</summary>
+    public static void Find(PackedBitmap bits, bool gap, PackedBitmap residue, Action<Blob> piece, CancellationToken cancel)
+    {
+        var pieces = new BandComponents(piece);
+        var edges = new int[bits.Width + 2];
+        var touches = new bool[(bits.Width / 2) + 2];
+        for (var y = 0; y < bits.Height; y++)
+        {
+            var row = residue.Row(y);
+            if (row.IndexOfAnyExcept(0UL) < 0)
+            {
+                pieces.AddRow([], y);
+                continue;
+            }
+
+            if ((y & 255) == 0)
+                cancel.ThrowIfCancellationRequested();
+            var count = BitRow.Edges(row, bits.Width, edges);
+            for (var i = 0; i < count; i += 2)
+                touches[i / 2] = Touches(bits, gap, residue, y, edges[i], edges[i + 1]);
+            pieces.AddRow(edges.AsSpan(0, count), y, touches);
+        }
+
+        pieces.Finish();
+    }
+
+    /// <summary>Marks the cells that hold pixels of the pieces that are wanted, and perhaps some more.</summary>
+    public static TileMap Tiles(PackedBitmap residue, IReadOnlyList<Blob> wanted)
+    {
+        var map = new TileMap(residue);
+        var boxes = wanted.Sum(b => (long)b.Height * ((b.Width >> 6) + 2));
+        IEnumerable<Blob> parts = boxes <= residue.All.Length
+            ? wanted
+            : [new Blob { Right = residue.Width, Bottom = residue.Height - 1 }];
+        foreach (var blob in parts)
+        {
+            for (var y = blob.Top; y <= blob.Bottom; y++)
+            {
+                var row = residue.Row(y);
+                for (var word = blob.Left >> 6; word <= (blob.Right - 1) >> 6; word++)
+                {
+                    if (row[word] != 0)
+                        map.Mark(word, y);
+                }
+            }
+        }
+
+        return map;
+    }
+
+    /// <summary>The residue's pixel nearest to the centre of a piece, within the piece's box.</summary>
+    public static (int X, int Y) Place(PackedBitmap residue, in Blob blob)
+    {
+        var (cx, cy) = (blob.SumX / blob.Area, blob.SumY / blob.Area);
+        var best = (X: blob.SeedX, Y: blob.SeedY);
+        var least = Distance2(best.X, best.Y, cx, cy);
+        foreach (var y in Enumerable.Range(blob.Top, blob.Height).OrderBy(y => Math.Abs(y + 0.5 - cy)))
+        {
+            var dy = y + 0.5 - cy;
+            if (dy * dy >= least)
+                break;
+            var row = residue.Row(y);
+            for (var word = blob.Left >> 6; word <= (blob.Right - 1) >> 6; word++)
+            {
+                for (var rest = row[word]; rest != 0; rest &= rest - 1)
+                {
+                    var x = (word << 6) + 63 - BitOperations.TrailingZeroCount(rest);
+                    if (x >= blob.Left && x < blob.Right && Distance2(x, y, cx, cy) is var d && d < least)
+                        (best, least) = ((x, y), d);
+                }
+            }
+        }
+
+        return best;
+    }
+
+    private static double Distance2(int x, int y, double cx, double cy) => ((x + 0.5 - cx) * (x + 0.5 - cx)) + ((y + 0.5 - cy) * (y + 0.5 - cy));
+
+    private static bool Touches(PackedBitmap bits, bool gap, PackedBitmap residue, int y, int from, int to)
+    {
+        var (left, right) = (Math.Max(0, from - 1), Math.Min(bits.Width, to + 1));
+        for (var j = Math.Max(0, y - 1); j <= Math.Min(bits.Height - 1, y + 1); j++)
+        {
+            var all = bits.Row(j);
+            var removed = residue.Row(j);
+            for (var word = left >> 6; word <= (right - 1) >> 6; word++)
+            {
+                var inside = ulong.MaxValue;
+                if (word == left >> 6)
+                    inside &= ulong.MaxValue >> (left & 63);
+                if (word == (right - 1) >> 6)
+                    inside &= ulong.MaxValue << (63 - ((right - 1) & 63));
+                if (((gap ? ~all[word] : all[word]) & ~removed[word] & inside) != 0)
+                    return true;
+            }
+        }
+
+        return false;
+    }
+}
