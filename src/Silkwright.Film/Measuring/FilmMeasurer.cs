@@ -22,7 +22,7 @@ public static class FilmMeasurer
         ArgumentNullException.ThrowIfNull(time);
         var started = time.GetTimestamp();
         using var film = FilmFile.Open(path, options);
-        var reading = progress is null ? null : new Progress<double>(share => progress.Report(ShareOfReading * share));
+        var reading = progress is null ? null : new Part(progress, ShareOfReading);
         var bits = FilmFile.ReadBits(film, reading, cancel);
         var measurement = Measure(bits, film.Header, Path.GetFileName(path), cancel);
         progress?.Report(1);
@@ -70,5 +70,11 @@ public static class FilmMeasurer
         }
 
         return least is { } found ? new FilmDot(found.Diameter * mm * 1000, found.X * mm, found.Y * mm) : null;
+    }
+
+    /// <summary>Tells the first part of a longer work.</summary>
+    private sealed class Part(IProgress<double> whole, double share) : IProgress<double>
+    {
+        public void Report(double value) => whole.Report(share * value);
     }
 }

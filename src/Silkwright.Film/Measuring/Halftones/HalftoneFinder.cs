@@ -23,6 +23,7 @@ internal static class HalftoneFinder
             .Concat(holeGroups.Select(g => (Group: g, Lattice: ToDots(g.Lattice), Holes: true)))
             .OrderByDescending(s => s.Group.Members.Length).Take(MostLattices);
         var taken = new TakenDots(dots.Count, holes.Count);
+        var maps = new List<SiteMap>();
         var zones = new List<HalftoneZone>();
         PackedBitmap? mask = null;
         foreach (var (group, lattice, isHoles) in seeds)
@@ -31,8 +32,11 @@ internal static class HalftoneFinder
             var seed = Array.FindAll(group.Members, m => !taken.Has(m, isHoles));
             if (seed.Length < LatticeGroups.LeastDots || seed.Length < group.Members.Length / 2 || zones.Count >= MostZones)
                 continue;
-            var map = new SiteMap(bits, lattice, dots, holes);
-            foreach (var sites in ZoneGrower.Grow(map, seed, isHoles ? holes : dots, isHoles ? 0.5 : 0))
+            var (shapes, shift) = isHoles ? (holes, 0.5) : (dots, 0.0);
+            var map = maps.Find(m => m.Fits(shapes, seed, shift));
+            if (map is null)
+                maps.Add(map = new SiteMap(bits, lattice, dots, holes));
+            foreach (var sites in ZoneGrower.Grow(map, seed, shapes, shift))
             {
                 taken.Take(map, sites);
                 if (new ZoneMeasurer(map, sites, dots, holes, dpi).Measure() is not { } zone)

@@ -8,6 +8,10 @@ internal sealed class SiteMap
     /// <summary>How far off its site a dot may stand. [period]</summary>
     private const double Reach = 0.3;
 
+    /// <summary>Mean offset and spread about the sites of shapes that share a lattice. [period]</summary>
+    private const double FitOffset = 0.02;
+    private const double FitSpread = 0.1;
+
     private readonly PackedBitmap bits;
     private readonly int firstI;
     private readonly int firstJ;
@@ -37,6 +41,24 @@ internal sealed class SiteMap
 
     /// <summary>Number of the zone each site belongs to, from 1; 0 for none.</summary>
     public int[] Zone { get; }
+
+    /// <summary>Zones given out so far.</summary>
+    public int Zones { get; set; }
+
+    /// <summary>Whether shapes stand on these sites so well that they belong to this lattice and need none of their own.</summary>
+    public bool Fits(IReadOnlyList<DotShape> shapes, int[] members, double shift)
+    {
+        double sumI = 0, sumJ = 0, square = 0;
+        foreach (var m in members)
+        {
+            var (i, j) = Lattice.Sites(shapes[m].X, shapes[m].Y);
+            var (di, dj) = (Math.IEEERemainder(i - shift, 1), Math.IEEERemainder(j - shift, 1));
+            (sumI, sumJ, square) = (sumI + di, sumJ + dj, square + (di * di) + (dj * dj));
+        }
+
+        var n = members.Length;
+        return Math.Abs(sumI / n) < FitOffset && Math.Abs(sumJ / n) < FitOffset && Math.Sqrt(square / n) < FitSpread;
+    }
 
     /// <summary>The dot at a site, or -1.</summary>
     public int Dot(int site) => dots[site];

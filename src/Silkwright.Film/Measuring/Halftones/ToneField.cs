@@ -9,6 +9,9 @@ internal sealed class ToneField(int across)
     private const int LeastNeighbours = 5;
     private const int LeastTailNeighbours = 16;
 
+    /// <summary>Variance ratio that makes a slope plain: the 99.9 % point of F for 2 and 13 or more degrees of freedom (12.3, from memory).</summary>
+    private const double LeastRatio = 12.5;
+
     /// <summary>Sites whose mean is the end of a tone range: one alone would be the pixel grid's luck.</summary>
     private const int EndSites = 8;
     private const double EndShare = 0.0005;
@@ -40,10 +43,10 @@ internal sealed class ToneField(int across)
     /// <summary>What the tones about a site let expect there.</summary>
     public double? Expected(int site) => Plane(site, Window, LeastNeighbours, withCentre: false);
 
-    /// <summary>Least-squares plane t = a + b di + c dj at the site itself.</summary>
+    /// <summary>Least-squares plane t = a + b di + c dj at the site itself, or the mean where no slope is plain (F test).</summary>
     private double? Plane(int site, int window, int least, bool withCentre = true)
     {
-        double n = 0, si = 0, sj = 0, sii = 0, sjj = 0, sij = 0, st = 0, sit = 0, sjt = 0;
+        double n = 0, si = 0, sj = 0, sii = 0, sjj = 0, sij = 0, st = 0, sit = 0, sjt = 0, stt = 0;
         for (var dj = -window; dj <= window; dj++)
         {
             for (var di = -window; di <= window; di++)
@@ -53,7 +56,7 @@ internal sealed class ToneField(int across)
                 n++;
                 (si, sj, st) = (si + di, sj + dj, st + t);
                 (sii, sjj, sij) = (sii + (di * di), sjj + (dj * dj), sij + (di * dj));
-                (sit, sjt) = (sit + (di * t), sjt + (dj * t));
+                (sit, sjt, stt) = (sit + (di * t), sjt + (dj * t), stt + (t * t));
             }
         }
 
@@ -65,6 +68,9 @@ internal sealed class ToneField(int across)
         if (determinant < 1e-6 * n)
             return st / n;
         var (slopeI, slopeJ) = (((d * b) - (e * c)) / determinant, ((e * a) - (d * c)) / determinant);
-        return (st - (slopeI * si) - (slopeJ * sj)) / n;
+        var explained = (slopeI * d) + (slopeJ * e);
+        var left = Math.Max(0, stt - (st * st / n) - explained);
+        var sloped = n > 3 && explained / 2 > LeastRatio * left / (n - 3);
+        return sloped ? (st - (slopeI * si) - (slopeJ * sj)) / n : st / n;
     }
 }

@@ -6,14 +6,14 @@ internal static class ZoneGrower
     /// <summary>The sites of each zone that holds seeds; zones that do not touch are apart.</summary>
     public static IEnumerable<IReadOnlyList<int>> Grow(SiteMap map, int[] seeds, IReadOnlyList<DotShape> shapes, double shift)
     {
-        var number = 0;
         foreach (var seed in seeds)
         {
             var start = map.Nearest(shapes[seed].X, shapes[seed].Y, shift);
             if (start < 0 || start >= map.Zone.Length || map.Zone[start] != 0 || !map.IsScreened(start))
                 continue;
             var sites = new List<int> { start };
-            map.Zone[start] = ++number;
+            var number = ++map.Zones;
+            map.Zone[start] = number;
             for (var k = 0; k < sites.Count; k++)
             {
                 for (var dj = -1; dj <= 1; dj++)
