@@ -36,7 +36,10 @@ public static class SilkwrightWeb
             ContentRootPath = AppContext.BaseDirectory,
         });
         // The keys that guard forms lie in the shop's own folder, beside its records: nothing to warn of at every start.
-        _ = builder.Logging.SetMinimumLevel(LogLevel.Warning).AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        // Whoever starts the program tells of a failed start in one line; the host would add its stack of calls.
+        _ = builder.Logging.SetMinimumLevel(LogLevel.Warning)
+            .AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error)
+            .AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
         _ = builder.WebHost.UseUrls(options.Urls).ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
