@@ -22,7 +22,7 @@ public static class Figures
     {
         var step = Math.Pow(10, Math.Max(place, 0));
         var rounded = Math.Round(value / step, MidpointRounding.AwayFromZero) * step;
-        return place >= 0 ? Whole(rounded) : Trimmed(value, -place);
+        return (place >= 0 ? Whole(rounded) : Trimmed(value, -place)).Replace('-', '−');
     }
 
     /// <summary>The best value of an estimate.</summary>

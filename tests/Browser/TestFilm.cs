@@ -1,0 +1,28 @@
+using Silkwright.Film.TestFilms;
+
+namespace Silkwright.Browser.Tests;
+
+/// <summary>A film of the trade's kind: 1200 dpi, 1 bit, CCITT G4, drawn by our own maker.</summary>
+internal static class TestFilm
+{
+    /// <summary>A solid block, a bold line and one line far finer than any textile mesh holds (0.06 mm).</summary>
+    public static string Draw(string folder, string name)
+    {
+        var path = Path.Combine(folder, name);
+        FilmMaker.Draw(
+            new FilmRecipe(
+                name,
+                120,
+                90,
+                1200,
+                [
+                    new FilmShape { Outline = "M10 10H70V60H10Z" },
+                    new FilmShape { Outline = "M80 12V78", LineMm = 1.2 },
+                    new FilmShape { Outline = "M15 76H70", LineMm = 0.06 },
+                ]),
+            path,
+            null,
+            CancellationToken.None);
+        return path;
+    }
+}
