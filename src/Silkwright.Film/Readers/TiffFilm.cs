@@ -25,9 +25,6 @@ internal sealed class TiffFilm : IFilmSource
 
     public FilmHeader Header { get; }
 
-    /// <summary>Rows that can be decoded without those above: several readers may each take some.</summary>
-    public int IndependentRows => layout.PieceRows;
-
     /// <exception cref="Silkwright.Estimates.InputProblemException">Damaged, too large or of a kind that is not read.</exception>
     public static TiffFilm Open(string path, FilmOptions options)
     {

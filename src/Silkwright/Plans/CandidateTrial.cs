@@ -13,7 +13,11 @@ namespace Silkwright.Plans;
 /// <summary>Carries one emulsion through coat, drying, exposure, life and cost for one colour.</summary>
 internal static class CandidateTrial
 {
+    /// <summary>A container whose size is not given. Common practice: 0.9 to 1 kg is the smallest usual one. [g]</summary>
     private const double UsualContainerGrams = 1000;
+
+    /// <summary>How long somebody stands at a machine that counts units of its own. Common practice, no source. [s]</summary>
+    private const double UsualExposureSeconds = 60;
 
     /// <summary>The emulsion with the lamp, trough and finish that serve this colour at the least expected cost.</summary>
     public static StencilCandidate Of(StencilEmulsion emulsion, ColourBrief brief)
@@ -192,7 +196,7 @@ internal static class CandidateTrial
         drying.StickRiskPercent.Map(percent => 1 - (wellCured * (1 - (percent / 100))));
 
     private static double SecondsOf(ExposureWindow window) =>
-        window.Counts == ExposureCount.Seconds ? (window.Aim ?? window.Least).Value : 60;
+        window.Counts == ExposureCount.Seconds ? (window.Aim ?? window.Least).Value : UsualExposureSeconds;
 
     private static bool Same(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
 }
