@@ -1,3 +1,4 @@
+using Silkwright.Film.Measuring;
 using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Tests;
@@ -17,13 +18,17 @@ internal static class Bitmaps
         return bits;
     }
 
-    public static bool[,] Pixels(PackedBitmap bits)
+    public static bool[,] Pixels(PackedBitmap bits) => Pixels(bits.Width, bits.Height, (x, y) => bits[x, y]);
+
+    public static bool[,] Pixels(SparseBitmap bits) => Pixels(bits.Width, bits.Height, (x, y) => bits[x, y]);
+
+    private static bool[,] Pixels(int width, int height, Func<int, int, bool> at)
     {
-        var pixels = new bool[bits.Width, bits.Height];
-        for (var y = 0; y < bits.Height; y++)
+        var pixels = new bool[width, height];
+        for (var y = 0; y < height; y++)
         {
-            for (var x = 0; x < bits.Width; x++)
-                pixels[x, y] = bits[x, y];
+            for (var x = 0; x < width; x++)
+                pixels[x, y] = at(x, y);
         }
 
         return pixels;

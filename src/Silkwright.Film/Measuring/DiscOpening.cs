@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using Silkwright.Film.Readers;
 
@@ -34,6 +35,9 @@ internal sealed class DiscOpening
     private int from;
     private int to;
 
+    /// <summary>Words of the tile and its margins.</summary>
+    private int window;
+
     /// <summary>Words of film a tile covers for a disc.</summary>
     public static int TileWords(int diameter) => WindowWords - (2 * Margin(diameter));
 
@@ -44,39 +48,39 @@ internal sealed class DiscOpening
     /// <param name="bits">The film.</param>
     /// <param name="gap">Open the gap instead of the image.</param>
     /// <param name="disc">The disc.</param>
-    /// <param name="firstWord">Left edge of the tile. [word]</param>
-    /// <param name="firstRow">Top edge of the tile.</param>
-    /// <param name="row">Given each row's number and what was removed from it, in <see cref="TileWords"/> words or fewer at the right edge.</param>
+    /// <param name="tile">On the film, and no larger than <see cref="TileWords"/> by <see cref="TileRows"/>.</param>
+    /// <param name="row">Given each row's number and what was removed from it, in the tile's words.</param>
     /// <remarks>A tile that is all image or all gap, margins included, has nothing removed and gives no rows.</remarks>
-    public void Residue(PackedBitmap bits, bool gap, DigitalDisc disc, int firstWord, int firstRow, RowSink row)
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public void Residue(PackedBitmap bits, bool gap, DigitalDisc disc, OpeningTile tile, RowSink row)
     {
         var margin = Margin(disc.Diameter);
-        var rows = Math.Min(TileRows(disc.Diameter), bits.Height - firstRow);
         var above = disc.Diameter - 1;
-        Load(bits, gap, firstWord - margin, firstRow - above, rows + (2 * above));
+        window = tile.Words + (2 * margin);
+        Load(bits, gap, tile.Word - margin, tile.Row - above, tile.Rows + (2 * above));
         if (!ChooseColumns(margin))
             return;
-        Erode(disc, rows + above);
-        Dilate(disc, rows, above);
-        var words = Math.Min(TileWords(disc.Diameter), bits.Stride - firstWord);
+        Erode(disc, tile.Rows + above);
+        Dilate(disc, tile.Rows, above);
         Span<ulong> removed = stackalloc ulong[WindowWords];
-        for (var y = 0; y < rows; y++)
+        for (var y = 0; y < tile.Rows; y++)
         {
             removed.Clear();
-            for (var i = Math.Max(from, margin); i < Math.Min(to, margin + words); i++)
+            for (var i = Math.Max(from, margin); i < Math.Min(to, margin + tile.Words); i++)
                 removed[i - margin] = source[((y + above) * Stride) + Pad + i] & ~opened[(y * Stride) + Pad + i];
-            row(firstRow + y, removed[..words]);
+            row(tile.Row + y, removed[..tile.Words]);
         }
     }
 
     private static int Margin(int diameter) => (diameter + 62) >> 6;
 
     /// <summary>Copies the tile and its margins, and notes what each column of words holds.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Load(PackedBitmap bits, bool gap, int firstWord, int firstRow, int rows)
     {
         any.AsSpan().Clear();
         all.AsSpan().Fill(ulong.MaxValue);
-        var (left, right) = (Math.Max(0, firstWord), Math.Min(bits.Stride, firstWord + WindowWords));
+        var (left, right) = (Math.Max(0, firstWord), Math.Min(bits.Stride, firstWord + window));
         for (var y = 0; y < rows; y++)
         {
             var into = source.AsSpan((y * Stride) + Pad, WindowWords);
@@ -89,8 +93,7 @@ internal sealed class DiscOpening
                     PackedBitmap.Invert(part, right == bits.Stride ? bits.LastMask : ulong.MaxValue);
             }
 
-            Or(any, into, 0, WindowWords);
-            And(all, into, 0, WindowWords);
+            PackedRows.Gather(into, any, all);
         }
     }
 
@@ -100,8 +103,8 @@ internal sealed class DiscOpening
     /// </summary>
     private bool ChooseColumns(int margin)
     {
-        var (first, last) = (WindowWords, -1);
-        for (var i = 0; i < WindowWords; i++)
+        var (first, last) = (window, -1);
+        for (var i = 0; i < window; i++)
         {
             var uniform = any[i] == 0 || all[i] == ulong.MaxValue;
             if (uniform && (i == 0 || any[i] == any[i - 1]))
@@ -110,16 +113,19 @@ internal sealed class DiscOpening
             last = i;
         }
 
-        from = Math.Max(0, first - (2 * margin)) & ~(Pad - 1);
-        to = Math.Min(WindowWords, (last + 1 + (2 * margin) + Pad - 1) & ~(Pad - 1));
+        var vector = Vector<ulong>.Count;
+        from = Math.Max(0, first - (2 * margin)) & ~(vector - 1);
+        to = (Math.Min(window, last + 1 + (2 * margin)) + vector - 1) & ~(vector - 1);
         return last >= 0;
     }
 
     /// <summary>Bit x of fits row y: the disc's box with its corner at (x, y) of the window lies in the source.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Erode(DigitalDisc disc, int rows)
     {
         fits.AsSpan(0, rows * Stride).Fill(ulong.MaxValue);
         var lastRow = rows + disc.Diameter - 1;
+        var cleared = 0;
         for (var y = 0; y < lastRow; y++)
         {
             var row = source.AsSpan((y * Stride) + Pad + from, to - from);
@@ -127,8 +133,11 @@ internal sealed class DiscOpening
                 continue;
             if (row.IndexOfAnyExcept(0UL) < 0)
             {
-                for (var j = Math.Max(0, y - rows + 1); j < disc.Diameter && j <= y; j++)
-                    fits.AsSpan((y - j) * Stride, Stride).Clear();
+                // No disc holds an empty row; those a row above it have ruled out need not be cleared again.
+                var first = Math.Max(cleared, y - disc.Diameter + 1);
+                cleared = Math.Max(cleared, Math.Min(rows, y + 1));
+                if (first < cleared)
+                    fits.AsSpan(first * Stride, (cleared - first) * Stride).Clear();
                 continue;
             }
 
@@ -143,12 +152,13 @@ internal sealed class DiscOpening
                 foreach (var j in group.Rows)
                 {
                     if (y - j >= 0 && y - j < rows)
-                        And(fits.AsSpan((y - j) * Stride, Stride), work, Pad + from, Pad + to);
+                        PackedRows.And(fits.AsSpan(((y - j) * Stride) + Pad + from, to - from), work.AsSpan(Pad + from, to - from));
                 }
             }
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Dilate(DigitalDisc disc, int rows, int above)
     {
         opened.AsSpan(0, rows * Stride).Clear();
@@ -172,7 +182,7 @@ internal sealed class DiscOpening
                     // The box row j of a disc at row y lies at row y + j of the window, which is row y + j - above of the tile.
                     var at = y + j - above;
                     if (at >= 0 && at < rows)
-                        Or(opened.AsSpan(at * Stride, Stride), work, Pad + from, Pad + to);
+                        PackedRows.Or(opened.AsSpan((at * Stride) + Pad + from, to - from), work.AsSpan(Pad + from, to - from));
                 }
             }
         }
@@ -181,6 +191,7 @@ internal sealed class DiscOpening
     /// <summary>
     /// Level k, fitting: bit x says that x .. x + 2^k - 1 are all set; else, that any of x - 2^k + 1 .. x is.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void BuildRuns(ReadOnlySpan<ulong> row, int most, bool fitting)
     {
         row.CopyTo(runs);
@@ -196,22 +207,7 @@ internal sealed class DiscOpening
         }
     }
 
-    private static void And(Span<ulong> into, ReadOnlySpan<ulong> other, int first, int end)
-    {
-        var a = MemoryMarshal.Cast<ulong, Vector<ulong>>(into[first..end]);
-        var b = MemoryMarshal.Cast<ulong, Vector<ulong>>(other[first..end]);
-        for (var i = 0; i < a.Length; i++)
-            a[i] &= b[i];
-    }
-
-    private static void Or(Span<ulong> into, ReadOnlySpan<ulong> other, int first, int end)
-    {
-        var a = MemoryMarshal.Cast<ulong, Vector<ulong>>(into[first..end]);
-        var b = MemoryMarshal.Cast<ulong, Vector<ulong>>(other[first..end]);
-        for (var i = 0; i < a.Length; i++)
-            a[i] |= b[i];
-    }
-
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void AndShiftLeft(ReadOnlySpan<ulong> row, int pixels, Span<ulong> into)
     {
         var (words, bits) = (pixels >> 6, pixels & 63);
@@ -226,6 +222,7 @@ internal sealed class DiscOpening
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void OrShiftRight(ReadOnlySpan<ulong> row, int pixels, Span<ulong> into)
     {
         var (words, bits) = (pixels >> 6, pixels & 63);

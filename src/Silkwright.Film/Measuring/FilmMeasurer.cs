@@ -37,9 +37,10 @@ public static class FilmMeasurer
         var coverage = 100.0 * BitRow.Count(bits.All) / ((double)bits.Width * bits.Height);
         var (image, gap) = FilmComponents.FindAndTakeOutSpecks(bits, cancel);
         var (zones, mask) = HalftoneFinder.Find(bits, image, gap, header.Dpi, cancel);
+        var cells = new FilmCells(bits);
         var finest = new FinestFeature?[2];
         _ = Parallel.For(0, 2, new ParallelOptions { CancellationToken = cancel }, i =>
-            finest[i] = new FinestSearch(bits, i == 1, mask, header.Dpi, cancel).Find());
+            finest[i] = new FinestSearch(bits, cells, i == 1, mask, header.Dpi, cancel).Find());
         return new FilmMeasurement
         {
             File = name,
@@ -52,14 +53,14 @@ public static class FilmMeasurer
             FinestImage = finest[0],
             FinestGap = finest[1],
             FinestDot = FinestDot(image, mask, header.Dpi),
-            ImageWidths = WidthShares.Of(bits, header.Dpi, cancel),
+            ImageWidths = WidthShares.Of(bits, cells, header.Dpi, cancel),
             Halftones = zones,
             Remarks = header.Remarks,
         };
     }
 
     /// <summary>The smallest round part of the image outside the halftones.</summary>
-    private static FilmDot? FinestDot(ComponentSet image, PackedBitmap? mask, double dpi)
+    private static FilmDot? FinestDot(ComponentSet image, SparseBitmap? mask, double dpi)
     {
         var mm = 25.4 / dpi;
         DotShape? least = null;

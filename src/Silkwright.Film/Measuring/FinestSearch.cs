@@ -29,19 +29,21 @@ internal sealed class FinestSearch
 
     private readonly PackedBitmap bits;
     private readonly bool gap;
-    private readonly PackedBitmap? mask;
+    private readonly SparseBitmap? mask;
+    private readonly TileMap? open;
     private readonly double umPerPx;
-    private readonly PackedBitmap residue;
+    private readonly SparseBitmap residue;
     private readonly OpeningTiles tiles;
     private readonly CancellationToken cancel;
     private readonly Dictionary<int, TileMap?> screened = [];
 
-    public FinestSearch(PackedBitmap bits, bool gap, PackedBitmap? mask, double dpi, CancellationToken cancel)
+    public FinestSearch(PackedBitmap bits, FilmCells cells, bool gap, SparseBitmap? mask, double dpi, CancellationToken cancel)
     {
         (this.bits, this.gap, this.mask, this.cancel) = (bits, gap, mask, cancel);
         umPerPx = 25400 / dpi;
-        residue = new PackedBitmap(bits.Width, bits.Height);
-        tiles = new OpeningTiles(bits, gap, cancel);
+        open = mask is null ? null : TileMap.NotHidden(bits, mask);
+        residue = new SparseBitmap(bits);
+        tiles = new OpeningTiles(bits, cells, gap, cancel);
     }
 
     /// <summary>The narrowest part; none where nothing is narrower than <see cref="WidestUm"/>.</summary>
@@ -78,7 +80,7 @@ internal sealed class FinestSearch
         {
             var least = Enumerable.Range(2, screen - 1).First(v => Screen(v) == screen);
             var pieces = Qualifying(screen, least, null);
-            where = pieces.Count == 0 ? null : ResiduePieces.Tiles(residue, pieces);
+            where = pieces.Count == 0 ? null : ResiduePieces.Tiles(bits, residue, pieces);
             screened[screen] = where;
         }
 
@@ -88,7 +90,7 @@ internal sealed class FinestSearch
     /// <summary>Pieces removed by a disc that would count for diameter <paramref name="judgedAs"/>.</summary>
     private List<Blob> Qualifying(int diameter, int judgedAs, TileMap? only)
     {
-        tiles.Fill(diameter, only, mask, residue);
+        tiles.Fill(diameter, only ?? open, mask, residue);
         var leastArea = LeastAreaShare * judgedAs * judgedAs;
         var leastDiagonal = Math.Max(2.0 * judgedAs, LeastDiagonalMm * 1000 / umPerPx);
         var found = new List<Blob>();

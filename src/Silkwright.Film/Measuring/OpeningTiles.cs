@@ -3,8 +3,8 @@ using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring;
 
-/// <summary>Runs openings over a film's tiles on all cores.</summary>
-internal sealed class OpeningTiles(PackedBitmap bits, bool gap, CancellationToken cancel)
+/// <summary>Runs openings over a film's tiles on all cores, only where something can be removed.</summary>
+internal sealed class OpeningTiles(PackedBitmap bits, FilmCells cells, bool gap, CancellationToken cancel)
 {
     private readonly ConcurrentBag<DiscOpening> kernels = [];
 
@@ -12,50 +12,55 @@ internal sealed class OpeningTiles(PackedBitmap bits, bool gap, CancellationToke
     public long Area(int diameter)
     {
         var total = 0L;
-        Run(diameter, null, (kernel, disc, word, row) =>
+        Run(diameter, null, (kernel, disc, tile) =>
         {
             var area = 0L;
-            kernel.Residue(bits, gap, disc, word, row, (_, removed) => area += BitRow.Count(removed));
+            kernel.Residue(bits, gap, disc, tile, (_, removed) => area += BitRow.Count(removed));
             _ = Interlocked.Add(ref total, area);
         });
         return total;
     }
 
-    /// <summary>Writes what opening by a disc removes, in the marked tiles and outside a mask, and 0 everywhere else.</summary>
-    public void Fill(int diameter, TileMap? only, PackedBitmap? mask, PackedBitmap into)
+    /// <summary>Writes what opening by a disc removes, at least in the marked cells and outside a mask, and 0 elsewhere.</summary>
+    public void Fill(int diameter, TileMap? only, SparseBitmap? mask, SparseBitmap into)
     {
-        into.All.Clear();
-        Run(diameter, only, (kernel, disc, word, row) => kernel.Residue(bits, gap, disc, word, row, (y, removed) =>
+        into.Clear();
+        Run(diameter, only, (kernel, disc, tile) => kernel.Residue(bits, gap, disc, tile, (y, removed) =>
         {
-            var to = into.Row(y).Slice(word, removed.Length);
-            removed.CopyTo(to);
-            if (mask is null)
+            if (removed.IndexOfAnyExcept(0UL) < 0)
                 return;
-            var hidden = mask.Row(y).Slice(word, removed.Length);
+            var to = into.Writable(y).Slice(tile.Word, removed.Length);
+            removed.CopyTo(to);
+            if (mask is null || mask.IsBlank(y))
+                return;
+            var hidden = mask.Row(y).Slice(tile.Word, removed.Length);
             for (var i = 0; i < to.Length; i++)
                 to[i] &= ~hidden[i];
         }));
     }
 
-    private void Run(int diameter, TileMap? only, Action<DiscOpening, DigitalDisc, int, int> tile)
+    private void Run(int diameter, TileMap? only, Action<DiscOpening, DigitalDisc, OpeningTile> work)
     {
         var disc = new DigitalDisc(diameter);
+        var wanted = cells.Openable(bits, gap, diameter);
+        if (only is not null)
+            wanted.KeepIn(only);
         var (words, rows) = (DiscOpening.TileWords(diameter), DiscOpening.TileRows(diameter));
-        var tiles = new List<(int Word, int Row)>();
+        var tiles = new List<OpeningTile>();
         for (var row = 0; row < bits.Height; row += rows)
         {
             for (var word = 0; word < bits.Stride; word += words)
             {
-                if (only is null || only.Any(word, words, row, rows))
-                    tiles.Add((word, row));
+                if (wanted.Shrunk(word, words, row, rows) is { Words: > 0 } tile)
+                    tiles.Add(tile);
             }
         }
 
-        _ = Parallel.ForEach(Partitioner.Create(tiles, loadBalance: true), new ParallelOptions { CancellationToken = cancel }, at =>
+        _ = Parallel.ForEach(Partitioner.Create(tiles, loadBalance: true), new ParallelOptions { CancellationToken = cancel }, tile =>
         {
             if (!kernels.TryTake(out var kernel))
                 kernel = new DiscOpening();
-            tile(kernel, disc, at.Word, at.Row);
+            work(kernel, disc, tile);
             kernels.Add(kernel);
         });
     }

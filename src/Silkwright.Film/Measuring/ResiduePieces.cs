@@ -7,15 +7,14 @@ namespace Silkwright.Film.Measuring;
 internal static class ResiduePieces
 {
     /// <summary>Gives every piece; one that touches what the opening left is <see cref="Blob.Marked"/>.</summary>
-    public static void Find(PackedBitmap bits, bool gap, PackedBitmap residue, Action<Blob> piece, CancellationToken cancel)
+    public static void Find(PackedBitmap bits, bool gap, SparseBitmap residue, Action<Blob> piece, CancellationToken cancel)
     {
         var pieces = new BandComponents(piece);
         var edges = new int[bits.Width + 2];
         var touches = new bool[(bits.Width / 2) + 2];
         for (var y = 0; y < bits.Height; y++)
         {
-            var row = residue.Row(y);
-            if (row.IndexOfAnyExcept(0UL) < 0)
+            if (residue.IsBlank(y))
             {
                 pieces.AddRow([], y);
                 continue;
@@ -23,7 +22,7 @@ internal static class ResiduePieces
 
             if ((y & 255) == 0)
                 cancel.ThrowIfCancellationRequested();
-            var count = BitRow.Edges(row, bits.Width, edges);
+            var count = BitRow.Edges(residue.Row(y), bits.Width, edges);
             for (var i = 0; i < count; i += 2)
                 touches[i / 2] = Touches(bits, gap, residue, y, edges[i], edges[i + 1]);
             pieces.AddRow(edges.AsSpan(0, count), y, touches);
@@ -33,11 +32,11 @@ internal static class ResiduePieces
     }
 
     /// <summary>Marks the cells that hold pixels of the pieces that are wanted, and perhaps some more.</summary>
-    public static TileMap Tiles(PackedBitmap residue, IReadOnlyList<Blob> wanted)
+    public static TileMap Tiles(PackedBitmap film, SparseBitmap residue, IReadOnlyList<Blob> wanted)
     {
-        var map = new TileMap(residue);
+        var map = new TileMap(film);
         var boxes = wanted.Sum(b => (long)b.Height * ((b.Width >> 6) + 2));
-        IEnumerable<Blob> parts = boxes <= residue.All.Length
+        IEnumerable<Blob> parts = boxes <= (long)film.Stride * film.Height
             ? wanted
             : [new Blob { Right = residue.Width, Bottom = residue.Height - 1 }];
         foreach (var blob in parts)
@@ -57,7 +56,7 @@ internal static class ResiduePieces
     }
 
     /// <summary>The residue's pixel nearest to the centre of a piece, within the piece's box.</summary>
-    public static (int X, int Y) Place(PackedBitmap residue, in Blob blob)
+    public static (int X, int Y) Place(SparseBitmap residue, in Blob blob)
     {
         var (cx, cy) = (blob.SumX / blob.Area, blob.SumY / blob.Area);
         var best = (X: blob.SeedX, Y: blob.SeedY);
@@ -84,7 +83,7 @@ internal static class ResiduePieces
 
     private static double Distance2(int x, int y, double cx, double cy) => ((x + 0.5 - cx) * (x + 0.5 - cx)) + ((y + 0.5 - cy) * (y + 0.5 - cy));
 
-    private static bool Touches(PackedBitmap bits, bool gap, PackedBitmap residue, int y, int from, int to)
+    private static bool Touches(PackedBitmap bits, bool gap, SparseBitmap residue, int y, int from, int to)
     {
         var (left, right) = (Math.Max(0, from - 1), Math.Min(bits.Width, to + 1));
         for (var j = Math.Max(0, y - 1); j <= Math.Min(bits.Height - 1, y + 1); j++)

@@ -6,8 +6,7 @@ namespace Silkwright.Film.Measuring;
 /// <remarks>Several threads may mark at once: the specks are separate, but may share a word.</remarks>
 internal sealed class SpeckMarks(PackedBitmap bits)
 {
-    private readonly Lock opening = new();
-    private ulong[]? marks;
+    private readonly SparseBitmap marks = new(bits);
 
     /// <summary>Marks the speck, image or gap, that holds a pixel.</summary>
     public void Mark(int seedX, int seedY)
@@ -28,25 +27,23 @@ internal sealed class SpeckMarks(PackedBitmap bits)
             }
         }
 
-        var all = Marks();
         foreach (var (x, y) in found[..count])
-            _ = Interlocked.Or(ref all[(y * bits.Stride) + (x >> 6)], 1UL << (63 - (x & 63)));
+            _ = Interlocked.Or(ref marks.Writable(y)[x >> 6], 1UL << (63 - (x & 63)));
     }
 
     /// <summary>Turns every marked pixel round.</summary>
     public void Apply()
     {
-        if (marks is null)
-            return;
-        var all = bits.All;
-        for (var i = 0; i < all.Length; i++)
-            all[i] ^= marks[i];
-        marks = null;
-    }
+        for (var y = 0; y < bits.Height; y++)
+        {
+            if (marks.IsBlank(y))
+                continue;
+            var row = bits.Row(y);
+            var turned = marks.Row(y);
+            for (var i = 0; i < row.Length; i++)
+                row[i] ^= turned[i];
+        }
 
-    private ulong[] Marks()
-    {
-        lock (opening)
-            return marks ??= new ulong[bits.All.Length];
+        marks.Clear();
     }
 }

@@ -9,12 +9,12 @@ internal static class WidthShares
     private static readonly double[] WidthsUm = [100, 150, 200, 300, 500, 1000];
 
     /// <summary>The shares, exact on the whole film; widths that the grid cannot tell apart from 0 or that are too large for it are left out.</summary>
-    public static IReadOnlyList<WidthShare> Of(PackedBitmap bits, double dpi, CancellationToken cancel)
+    public static IReadOnlyList<WidthShare> Of(PackedBitmap bits, FilmCells cells, double dpi, CancellationToken cancel)
     {
         var image = BitRow.Count(bits.All);
         if (image == 0)
             return [];
-        var tiles = new OpeningTiles(bits, false, cancel);
+        var tiles = new OpeningTiles(bits, cells, false, cancel);
         return
         [
             .. WidthsUm

@@ -1,5 +1,4 @@
 using Silkwright.Film.Measuring;
-using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Tests.Measuring;
 
@@ -50,8 +49,8 @@ public class DiscOpeningTests
     private static void Check(bool[,] pixels, int w, bool gap)
     {
         var bits = Bitmaps.From(pixels);
-        var residue = new PackedBitmap(bits.Width, bits.Height);
-        var tiles = new OpeningTiles(bits, gap, CancellationToken.None);
+        var residue = new SparseBitmap(bits);
+        var tiles = new OpeningTiles(bits, new FilmCells(bits), gap, CancellationToken.None);
         tiles.Fill(w, null, null, residue);
         var expected = PlainOpening.Residue(pixels, !gap, w);
         Assert.Equal(expected, Bitmaps.Pixels(residue));

@@ -20,7 +20,7 @@ public class FinestSearchTests
             foreach (var gap in new[] { false, true })
             {
                 var expected = PlainOpening.Finest(cleaned, !gap, 400, 32);
-                var found = new FinestSearch(bits, gap, null, 400, CancellationToken.None).Find();
+                var found = new FinestSearch(bits, new FilmCells(bits), gap, null, 400, CancellationToken.None).Find();
                 _ = widths.Add(expected);
                 Assert.Equal(expected * 25400 / 400.0 ?? double.NaN, found?.WidthUm ?? double.NaN, 0.01);
             }
@@ -79,6 +79,6 @@ public class FinestSearchTests
     {
         var bits = FilmMaker.Bits(new FilmRecipe("test.tif", 16, 20, 1200, shapes));
         _ = FilmComponents.FindAndTakeOutSpecks(bits, CancellationToken.None);
-        return new FinestSearch(bits, gap, null, 1200, CancellationToken.None).Find();
+        return new FinestSearch(bits, new FilmCells(bits), gap, null, 1200, CancellationToken.None).Find();
     }
 }

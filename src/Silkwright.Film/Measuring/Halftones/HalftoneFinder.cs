@@ -12,7 +12,7 @@ internal static class HalftoneFinder
     private const int MostLattices = 48;
 
     /// <summary>The zones, and a mask of them with one period around; no mask where there is none.</summary>
-    public static (IReadOnlyList<HalftoneZone> Zones, PackedBitmap? Mask) Find(
+    public static (IReadOnlyList<HalftoneZone> Zones, SparseBitmap? Mask) Find(
         PackedBitmap bits, ComponentSet image, ComponentSet gap, double dpi, CancellationToken cancel)
     {
         var dots = Candidates(image, dpi);
@@ -25,7 +25,7 @@ internal static class HalftoneFinder
         var taken = new TakenDots(dots.Count, holes.Count);
         var maps = new List<SiteMap>();
         var zones = new List<HalftoneZone>();
-        PackedBitmap? mask = null;
+        SparseBitmap? mask = null;
         foreach (var (group, lattice, isHoles) in seeds)
         {
             cancel.ThrowIfCancellationRequested();
@@ -42,7 +42,7 @@ internal static class HalftoneFinder
                 if (new ZoneMeasurer(map, sites, dots, holes, dpi).Measure() is not { } zone)
                     continue;
                 zones.Add(zone);
-                mask ??= new PackedBitmap(bits.Width, bits.Height);
+                mask ??= new SparseBitmap(bits);
                 ZoneMask.Draw(map, sites, mask);
             }
         }

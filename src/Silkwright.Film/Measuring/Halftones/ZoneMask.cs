@@ -1,5 +1,3 @@
-using Silkwright.Film.Readers;
-
 namespace Silkwright.Film.Measuring.Halftones;
 
 /// <summary>Draws a zone with one period around it.</summary>
@@ -11,7 +9,7 @@ internal static class ZoneMask
     /// <summary>Enough for the cells of neighbouring sites to overlap, whatever the angle.</summary>
     private const double InnerReach = 0.75;
 
-    public static void Draw(SiteMap map, IReadOnlyList<int> sites, PackedBitmap mask)
+    public static void Draw(SiteMap map, IReadOnlyList<int> sites, SparseBitmap mask)
     {
         foreach (var site in sites)
         {
@@ -35,7 +33,7 @@ internal static class ZoneMask
         return true;
     }
 
-    private static void Disc(PackedBitmap mask, double x, double y, double radius)
+    private static void Disc(SparseBitmap mask, double x, double y, double radius)
     {
         for (var row = Math.Max(0, (int)(y - radius)); row <= Math.Min(mask.Height - 1, (int)(y + radius)); row++)
         {
@@ -43,7 +41,7 @@ internal static class ZoneMask
             if (square <= 0)
                 continue;
             var half = Math.Sqrt(square);
-            BitRow.Set(mask.Row(row), Math.Clamp((int)(x - half), 0, mask.Width), Math.Clamp((int)(x + half) + 1, 0, mask.Width));
+            BitRow.Set(mask.Writable(row), Math.Clamp((int)(x - half), 0, mask.Width), Math.Clamp((int)(x + half) + 1, 0, mask.Width));
         }
     }
 }
