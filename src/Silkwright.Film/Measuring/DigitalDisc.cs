@@ -34,7 +34,7 @@ internal sealed class DigitalDisc
     public int Diameter { get; }
 
     /// <summary>Rows of the box that have the same pixels.</summary>
-    public IReadOnlyList<RowGroup> Widths { get; }
+    public RowGroup[] Widths { get; }
 
     /// <summary>Whether opening this disc by a smaller one leaves it whole.</summary>
     /// <remarks>Then whatever opening by the smaller one removes from a bitmap, opening by this one removes as well.</remarks>

@@ -78,13 +78,13 @@ internal sealed class DiscOpening
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Load(PackedBitmap bits, bool gap, int firstWord, int firstRow, int rows)
     {
-        any.AsSpan().Clear();
-        all.AsSpan().Fill(ulong.MaxValue);
+        PackedRows.Fill(any, 0);
+        PackedRows.Fill(all, ulong.MaxValue);
         var (left, right) = (Math.Max(0, firstWord), Math.Min(bits.Stride, firstWord + window));
         for (var y = 0; y < rows; y++)
         {
             var into = source.AsSpan((y * Stride) + Pad, WindowWords);
-            into.Clear();
+            PackedRows.Fill(into, 0);
             if (firstRow + y >= 0 && firstRow + y < bits.Height)
             {
                 var part = into[(left - firstWord)..(right - firstWord)];
@@ -123,21 +123,21 @@ internal sealed class DiscOpening
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Erode(DigitalDisc disc, int rows)
     {
-        fits.AsSpan(0, rows * Stride).Fill(ulong.MaxValue);
+        PackedRows.Fill(fits.AsSpan(0, rows * Stride), ulong.MaxValue);
         var lastRow = rows + disc.Diameter - 1;
         var cleared = 0;
         for (var y = 0; y < lastRow; y++)
         {
             var row = source.AsSpan((y * Stride) + Pad + from, to - from);
-            if (row.IndexOfAnyExcept(ulong.MaxValue) < 0)
+            if (PackedRows.IsAll(row, ulong.MaxValue))
                 continue;
-            if (row.IndexOfAnyExcept(0UL) < 0)
+            if (PackedRows.IsAll(row, 0))
             {
                 // No disc holds an empty row; those a row above it have ruled out need not be cleared again.
                 var first = Math.Max(cleared, y - disc.Diameter + 1);
                 cleared = Math.Max(cleared, Math.Min(rows, y + 1));
                 if (first < cleared)
-                    fits.AsSpan(first * Stride, (cleared - first) * Stride).Clear();
+                    PackedRows.Fill(fits.AsSpan(first * Stride, (cleared - first) * Stride), 0);
                 continue;
             }
 
@@ -146,9 +146,7 @@ internal sealed class DiscOpening
             {
                 var k = BitOperations.Log2((uint)group.Length);
                 var run = runs.AsSpan(k * Stride, Stride);
-                work.AsSpan().Fill(ulong.MaxValue);
-                AndShiftLeft(run, group.Inset, work);
-                AndShiftLeft(run, group.Inset + group.Length - (1 << k), work);
+                AndShiftedLeft(run, group.Inset, group.Inset + group.Length - (1 << k), work);
                 foreach (var j in group.Rows)
                 {
                     if (y - j >= 0 && y - j < rows)
@@ -161,22 +159,20 @@ internal sealed class DiscOpening
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Dilate(DigitalDisc disc, int rows, int above)
     {
-        opened.AsSpan(0, rows * Stride).Clear();
+        PackedRows.Fill(opened.AsSpan(0, rows * Stride), 0);
         for (var y = 0; y < rows + above; y++)
         {
             var row = fits.AsSpan(y * Stride, Stride);
             row[..(Pad + from)].Clear();
             row[(Pad + to)..].Clear();
-            if (row.IndexOfAnyExcept(0UL) < 0)
+            if (PackedRows.IsAll(row[(Pad + from)..(Pad + to)], 0))
                 continue;
             BuildRuns(row, disc.Diameter, fitting: false);
             foreach (var group in disc.Widths)
             {
                 var k = BitOperations.Log2((uint)group.Length);
                 var run = runs.AsSpan(k * Stride, Stride);
-                work.AsSpan().Clear();
-                OrShiftRight(run, group.Inset, work);
-                OrShiftRight(run, group.Inset + group.Length - (1 << k), work);
+                OrShiftedRight(run, group.Inset, group.Inset + group.Length - (1 << k), work);
                 foreach (var j in group.Rows)
                 {
                     // The box row j of a disc at row y lies at row y + j of the window, which is row y + j - above of the tile.
@@ -199,41 +195,48 @@ internal sealed class DiscOpening
         {
             var below = runs.AsSpan((k - 1) * Stride, Stride);
             var level = runs.AsSpan(k * Stride, Stride);
-            below.CopyTo(level);
+
+            // What lies beside the work is only read; there the level below is near enough, and what it spoils is margin.
+            below[..(Pad + from)].CopyTo(level);
+            below[(Pad + to)..].CopyTo(level[(Pad + to)..]);
             if (fitting)
-                AndShiftLeft(below, 1 << (k - 1), level);
+                AndShiftedLeft(below, 0, 1 << (k - 1), level);
             else
-                OrShiftRight(below, 1 << (k - 1), level);
+                OrShiftedRight(below, 0, 1 << (k - 1), level);
         }
     }
 
+    /// <summary>into = row moved left by one number of pixels AND row moved by another.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void AndShiftLeft(ReadOnlySpan<ulong> row, int pixels, Span<ulong> into)
+    private void AndShiftedLeft(ReadOnlySpan<ulong> row, int pixels, int others, Span<ulong> into)
     {
-        var (words, bits) = (pixels >> 6, pixels & 63);
-        ref var near = ref MemoryMarshal.GetReference(row[words..]);
+        ref var one = ref MemoryMarshal.GetReference(row[(pixels >> 6)..]);
+        ref var two = ref MemoryMarshal.GetReference(row[(others >> 6)..]);
         ref var at = ref MemoryMarshal.GetReference(into);
+        (pixels, others) = (pixels & 63, others & 63);
         for (var i = Pad + from; i < Pad + to; i += Vector<ulong>.Count)
-        {
-            var moved = Vector.LoadUnsafe(ref near, (nuint)i);
-            if (bits != 0)
-                moved = (moved << bits) | (Vector.LoadUnsafe(ref near, (nuint)(i + 1)) >>> (64 - bits));
-            (Vector.LoadUnsafe(ref at, (nuint)i) & moved).StoreUnsafe(ref at, (nuint)i);
-        }
+            (MovedLeft(ref one, i, pixels) & MovedLeft(ref two, i, others)).StoreUnsafe(ref at, (nuint)i);
     }
 
+    /// <summary>into = row moved right by one number of pixels OR row moved by another.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void OrShiftRight(ReadOnlySpan<ulong> row, int pixels, Span<ulong> into)
+    private void OrShiftedRight(ReadOnlySpan<ulong> row, int pixels, int others, Span<ulong> into)
     {
-        var (words, bits) = (pixels >> 6, pixels & 63);
         ref var start = ref MemoryMarshal.GetReference(row);
         ref var at = ref MemoryMarshal.GetReference(into);
+        var (oneWords, twoWords) = (pixels >> 6, others >> 6);
+        (pixels, others) = (pixels & 63, others & 63);
         for (var i = Pad + from; i < Pad + to; i += Vector<ulong>.Count)
-        {
-            var moved = Vector.LoadUnsafe(ref start, (nuint)(i - words));
-            if (bits != 0)
-                moved = (moved >>> bits) | (Vector.LoadUnsafe(ref start, (nuint)(i - words - 1)) << (64 - bits));
-            (Vector.LoadUnsafe(ref at, (nuint)i) | moved).StoreUnsafe(ref at, (nuint)i);
-        }
+            (MovedRight(ref start, i - oneWords, pixels) | MovedRight(ref start, i - twoWords, others)).StoreUnsafe(ref at, (nuint)i);
     }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector<ulong> MovedLeft(ref ulong row, int i, int bits) => bits == 0
+        ? Vector.LoadUnsafe(ref row, (nuint)i)
+        : (Vector.LoadUnsafe(ref row, (nuint)i) << bits) | (Vector.LoadUnsafe(ref row, (nuint)(i + 1)) >>> (64 - bits));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector<ulong> MovedRight(ref ulong row, int i, int bits) => bits == 0
+        ? Vector.LoadUnsafe(ref row, (nuint)i)
+        : (Vector.LoadUnsafe(ref row, (nuint)i) >>> bits) | (Vector.LoadUnsafe(ref row, (nuint)(i - 1)) << (64 - bits));
 }

@@ -27,6 +27,9 @@ internal sealed class FinestSearch
     /// <summary>Screening discs: each is open by all but a few of the discs below it.</summary>
     private static readonly int[] Screens = [9, 19, 28, 39, 56, 80, 113, 160, 226];
 
+    /// <summary>Answers of <see cref="Screen"/> so far; they are the same for every film.</summary>
+    private static readonly int[] ScreenOf = new int[DigitalDisc.MostDiameter + 1];
+
     private readonly PackedBitmap bits;
     private readonly bool gap;
     private readonly SparseBitmap? mask;
@@ -123,8 +126,13 @@ internal sealed class FinestSearch
     /// <summary>The first screening disc that is open by the disc of a diameter, or that disc itself.</summary>
     private static int Screen(int diameter)
     {
-        var disc = new DigitalDisc(diameter);
-        return Screens.Where(s => s >= diameter).FirstOrDefault(s => new DigitalDisc(s).IsOpenBy(disc), diameter);
+        if (ScreenOf[diameter] == 0)
+        {
+            var disc = new DigitalDisc(diameter);
+            ScreenOf[diameter] = Screens.Where(s => s >= diameter).FirstOrDefault(s => new DigitalDisc(s).IsOpenBy(disc), diameter);
+        }
+
+        return ScreenOf[diameter];
     }
 
     private static double Square(double value) => value * value;

@@ -27,7 +27,7 @@ internal sealed class OpeningTiles(PackedBitmap bits, FilmCells cells, bool gap,
         into.Clear();
         Run(diameter, only, (kernel, disc, tile) => kernel.Residue(bits, gap, disc, tile, (y, removed) =>
         {
-            if (removed.IndexOfAnyExcept(0UL) < 0)
+            if (PackedRows.IsAll(removed, 0))
                 return;
             var to = into.Writable(y).Slice(tile.Word, removed.Length);
             removed.CopyTo(to);
@@ -45,17 +45,7 @@ internal sealed class OpeningTiles(PackedBitmap bits, FilmCells cells, bool gap,
         var wanted = cells.Openable(bits, gap, diameter);
         if (only is not null)
             wanted.KeepIn(only);
-        var (words, rows) = (DiscOpening.TileWords(diameter), DiscOpening.TileRows(diameter));
-        var tiles = new List<OpeningTile>();
-        for (var row = 0; row < bits.Height; row += rows)
-        {
-            for (var word = 0; word < bits.Stride; word += words)
-            {
-                if (wanted.Shrunk(word, words, row, rows) is { Words: > 0 } tile)
-                    tiles.Add(tile);
-            }
-        }
-
+        var tiles = wanted.Tiles(DiscOpening.TileWords(diameter), DiscOpening.TileRows(diameter), join: 2);
         _ = Parallel.ForEach(Partitioner.Create(tiles, loadBalance: true), new ParallelOptions { CancellationToken = cancel }, tile =>
         {
             if (!kernels.TryTake(out var kernel))

@@ -4,8 +4,8 @@ using System.Runtime.InteropServices;
 
 namespace Silkwright.Film.Measuring;
 
-/// <summary>Whole rows of packed words against each other, a vector at a time.</summary>
-/// <remarks>Compiled for speed at first call: a film is measured once in a process, too soon for what is found while running to pay.</remarks>
+/// <summary>Whole rows of packed words, a vector at a time.</summary>
+/// <remarks>Compiled for speed at the first call: a film is measured too soon after a program starts for learning while running to pay.</remarks>
 internal static class PackedRows
 {
     /// <summary>into &amp;= other.</summary>
@@ -32,6 +32,41 @@ internal static class PackedRows
             (Vector.LoadUnsafe(ref a, (nuint)i) | Vector.LoadUnsafe(ref b, (nuint)i)).StoreUnsafe(ref a, (nuint)i);
         for (; i < into.Length; i++)
             into[i] |= other[i];
+    }
+
+    /// <summary>into = value.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public static void Fill(Span<ulong> into, ulong value)
+    {
+        ref var a = ref MemoryMarshal.GetReference(into);
+        var all = new Vector<ulong>(value);
+        var i = 0;
+        for (; i <= into.Length - Vector<ulong>.Count; i += Vector<ulong>.Count)
+            all.StoreUnsafe(ref a, (nuint)i);
+        for (; i < into.Length; i++)
+            into[i] = value;
+    }
+
+    /// <summary>Whether every word is <paramref name="value"/>.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public static bool IsAll(ReadOnlySpan<ulong> row, ulong value)
+    {
+        ref var a = ref MemoryMarshal.GetReference(row);
+        var all = new Vector<ulong>(value);
+        var i = 0;
+        for (; i <= row.Length - Vector<ulong>.Count; i += Vector<ulong>.Count)
+        {
+            if (Vector.LoadUnsafe(ref a, (nuint)i) != all)
+                return false;
+        }
+
+        for (; i < row.Length; i++)
+        {
+            if (row[i] != value)
+                return false;
+        }
+
+        return true;
     }
 
     /// <summary>any |= row and all &amp;= row.</summary>

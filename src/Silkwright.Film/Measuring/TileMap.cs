@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring;
@@ -38,28 +39,62 @@ internal sealed class TileMap(PackedBitmap film)
     }
 
     /// <summary>Keeps of the marks those that another map has too.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void KeepIn(TileMap other)
     {
         for (var i = 0; i < cells.Length; i++)
             cells[i] &= other.cells[i];
     }
 
-    /// <summary>The smallest part of a block that holds all its marked cells; no words where none is. The block may reach past the film.</summary>
-    public OpeningTile Shrunk(int word, int words, int row, int rows)
+    /// <summary>Tiles that hold every marked cell, in blocks of rows; marked cells no farther apart than a join share a tile.</summary>
+    /// <param name="words">Most words of a tile.</param>
+    /// <param name="rows">Rows of a block, a whole number of cells.</param>
+    /// <param name="join">Unmarked words between two marked ones that are taken along.</param>
+    public List<OpeningTile> Tiles(int words, int rows, int join)
     {
-        words = Math.Min(words, film.Stride - word);
-        var bottom = Math.Min(film.Height, row + rows);
-        var (left, right, top, end) = (words, 0, bottom, row);
-        for (var y = row; y < bottom; y += CellRows)
+        var tiles = new List<OpeningTile>();
+        var (top, end) = (new int[film.Stride], new int[film.Stride]);
+        for (var row = 0; row < film.Height; row += rows)
         {
-            var line = cells.AsSpan((y / CellRows * film.Stride) + word, words);
-            var first = line.IndexOf(true);
-            if (first < 0)
-                continue;
-            (left, right) = (Math.Min(left, first), Math.Max(right, line.LastIndexOf(true) + 1));
-            (top, end) = (Math.Min(top, y), Math.Min(bottom, y + CellRows));
+            Columns(row, Math.Min(film.Height, row + rows), top, end);
+            for (var word = 0; word < film.Stride;)
+            {
+                if (end[word] == 0)
+                {
+                    word++;
+                    continue;
+                }
+
+                var (last, first, bottom) = (word, top[word], end[word]);
+                for (var next = word + 1; next < Math.Min(film.Stride, word + words) && next <= last + join + 1; next++)
+                {
+                    if (end[next] > 0)
+                        (last, first, bottom) = (next, Math.Min(first, top[next]), Math.Max(bottom, end[next]));
+                }
+
+                tiles.Add(new OpeningTile(word, last + 1 - word, first, bottom - first));
+                word = last + 1;
+            }
         }
 
-        return right == 0 ? default : new OpeningTile(word + left, right - left, top, end - top);
+        return tiles;
+    }
+
+    /// <summary>First row and end of the marked cells in each column of words of a block; end 0 where there are none.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void Columns(int row, int bottom, int[] top, int[] end)
+    {
+        Array.Clear(end);
+        for (var y = row; y < bottom; y += CellRows)
+        {
+            for (var word = 0; word < film.Stride; word++)
+            {
+                if (!this[word, y])
+                    continue;
+                if (end[word] == 0)
+                    top[word] = y;
+                end[word] = Math.Min(bottom, y + CellRows);
+            }
+        }
     }
 }

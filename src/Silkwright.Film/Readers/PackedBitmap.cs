@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Silkwright.Film.Readers;
 
 /// <summary>A bitmap of one bit a pixel in 64-bit words, the leftmost pixel in the highest bit; bits past the width are 0.</summary>
@@ -48,6 +50,7 @@ public sealed class PackedBitmap
     }
 
     /// <summary>Turns every pixel of a row round, so that gap becomes image.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Invert(Span<ulong> row, ulong lastMask)
     {
         for (var i = 0; i < row.Length; i++)

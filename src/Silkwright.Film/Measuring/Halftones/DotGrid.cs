@@ -1,37 +1,41 @@
+using System.Runtime.CompilerServices;
+
 namespace Silkwright.Film.Measuring.Halftones;
 
 /// <summary>Dots by place, so that the one nearest to a point is found without looking at all.</summary>
 internal sealed class DotGrid
 {
     private const int CellPx = 24;
+    private readonly DotShape[] dots;
     private readonly int across;
     private readonly int down;
     private readonly int[] first;
     private readonly int[] order;
 
-    public DotGrid(IReadOnlyList<DotShape> dots, int width, int height)
+    public DotGrid(DotShape[] dots, int width, int height)
     {
-        Dots = dots;
+        this.dots = dots;
         across = (width / CellPx) + 1;
         down = (height / CellPx) + 1;
         first = new int[(across * down) + 1];
-        order = new int[dots.Count];
+        order = new int[dots.Length];
         foreach (var dot in dots)
             first[Cell(dot) + 1]++;
         for (var c = 0; c < across * down; c++)
             first[c + 1] += first[c];
         var next = first.AsSpan(0, across * down).ToArray();
-        for (var i = 0; i < dots.Count; i++)
+        for (var i = 0; i < dots.Length; i++)
             order[next[Cell(dots[i])]++] = i;
     }
 
-    public IReadOnlyList<DotShape> Dots { get; }
+    public DotShape[] Dots => dots;
 
     /// <summary>The dot nearest to a point and no farther than <paramref name="reach"/>, or -1.</summary>
     /// <param name="x">[px]</param>
     /// <param name="y">[px]</param>
     /// <param name="reach">[px]</param>
     /// <param name="except">A dot that does not count.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public int Nearest(double x, double y, double reach, int except = -1)
     {
         var best = -1;
@@ -43,7 +47,7 @@ internal sealed class DotGrid
             for (var k = first[(cy * across) + left]; k < first[(cy * across) + right + 1]; k++)
             {
                 var i = order[k];
-                var (dx, dy) = (Dots[i].X - x, Dots[i].Y - y);
+                var (dx, dy) = (dots[i].X - x, dots[i].Y - y);
                 var d = (dx * dx) + (dy * dy);
                 if (d <= least && i != except)
                     (best, least) = (i, d);

@@ -22,7 +22,7 @@ internal static class HalftoneFinder
         var seeds = dotGroups.Select(g => (Group: g, Lattice: g.Lattice, Holes: false))
             .Concat(holeGroups.Select(g => (Group: g, Lattice: ToDots(g.Lattice), Holes: true)))
             .OrderByDescending(s => s.Group.Members.Length).Take(MostLattices);
-        var taken = new TakenDots(dots.Count, holes.Count);
+        var taken = new TakenDots(dots.Length, holes.Length);
         var maps = new List<SiteMap>();
         var zones = new List<HalftoneZone>();
         SparseBitmap? mask = null;
@@ -51,7 +51,7 @@ internal static class HalftoneFinder
     }
 
     /// <summary>Small round-enough parts: holes between swollen dots are four-pointed and fill little of their box.</summary>
-    private static List<DotShape> Candidates(ComponentSet set, double dpi)
+    private static DotShape[] Candidates(ComponentSet set, double dpi)
     {
         var longest = dpi / LatticeGroups.LeastLpi;
         return

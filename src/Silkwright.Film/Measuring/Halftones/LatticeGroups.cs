@@ -18,7 +18,7 @@ internal static class LatticeGroups
     /// <summary>Lattices of the groups, the largest first.</summary>
     public static IReadOnlyList<DotGroup> Find(DotGrid grid, double dpi, CancellationToken cancel)
     {
-        var count = grid.Dots.Count;
+        var count = grid.Dots.Length;
         var near = new int[4 * count];
         var period = new float[count];
         var angle = new float[count];
@@ -41,12 +41,31 @@ internal static class LatticeGroups
             }
         }
 
+        var sites = new (int I, int J)?[count];
         return
         [
-            .. Enumerable.Range(0, count).Where(i => period[i] > 0).GroupBy(sets.Root)
-                .Select(g => g.ToArray()).Where(g => g.Length >= LeastDots).OrderByDescending(g => g.Length)
-                .Select(g => Fit(grid, g, near, period, angle)).OfType<DotGroup>(),
+            .. Groups(sets, period).OrderByDescending(g => g.Length).Select(g => Fit(grid, g, sets, sites, near, period, angle)).OfType<DotGroup>(),
         ];
+    }
+
+    /// <summary>The dots of each group that is large enough, groups in the order of their first dots.</summary>
+    private static IEnumerable<int[]> Groups(UnionFind sets, float[] period)
+    {
+        var sizes = new int[period.Length];
+        for (var i = 0; i < period.Length; i++)
+            sizes[sets.Root(i)] += period[i] > 0 ? 1 : 0;
+        var groups = new Dictionary<int, (int[] Members, int Count)>();
+        for (var i = 0; i < period.Length; i++)
+        {
+            var root = sets.Root(i);
+            if (period[i] <= 0 || sizes[root] < LeastDots)
+                continue;
+            var (members, count) = groups.TryGetValue(root, out var group) ? group : (new int[sizes[root]], 0);
+            members[count] = i;
+            groups[root] = (members, count + 1);
+        }
+
+        return groups.Values.Select(g => g.Members);
     }
 
     /// <summary>Difference of two angles modulo a quarter turn. [rad]</summary>
@@ -93,7 +112,8 @@ internal static class LatticeGroups
     }
 
     /// <summary>Numbers the dots of a group by walking from neighbour to neighbour, and fits.</summary>
-    private static DotGroup? Fit(DotGrid grid, int[] members, int[] near, float[] period, float[] angle)
+    private static DotGroup? Fit(
+        DotGrid grid, int[] members, UnionFind sets, (int I, int J)?[] sites, int[] near, float[] period, float[] angle)
     {
         double c = 0, s = 0;
         foreach (var m in members)
@@ -102,8 +122,8 @@ internal static class LatticeGroups
         var lengths = members.Select(m => period[m]).Order().ToArray();
         var length = lengths[lengths.Length / 2];
         var local = new ScreenLattice(0, 0, length * Math.Cos(direction), length * Math.Sin(direction));
-        var inside = members.ToHashSet();
-        var sites = new Dictionary<int, (int I, int J)> { [members[0]] = (0, 0) };
+        var group = sets.Root(members[0]);
+        sites[members[0]] = (0, 0);
         var walk = new Queue<int>();
         walk.Enqueue(members[0]);
         while (walk.TryDequeue(out var at))
@@ -111,18 +131,22 @@ internal static class LatticeGroups
             for (var k = 0; k < 4; k++)
             {
                 var next = near[(4 * at) + k];
-                if (next < 0 || sites.ContainsKey(next) || !inside.Contains(next))
+                if (next < 0 || sites[next] is not null || period[next] <= 0 || sets.Root(next) != group)
                     continue;
                 var (i, j) = local.Sites(grid.Dots[next].X - grid.Dots[at].X, grid.Dots[next].Y - grid.Dots[at].Y);
-                sites[next] = (sites[at].I + (int)Math.Round(i), sites[at].J + (int)Math.Round(j));
+                sites[next] = (sites[at]!.Value.I + (int)Math.Round(i), sites[at]!.Value.J + (int)Math.Round(j));
                 walk.Enqueue(next);
             }
         }
 
         // Dots with all four neighbours are whole; those at an edge may be cut and off centre.
-        var points = sites
-            .Where(p => near.AsSpan(4 * p.Key, 4).IndexOf(-1) < 0)
-            .Select(p => ((double)p.Value.I, (double)p.Value.J, (double)grid.Dots[p.Key].X, (double)grid.Dots[p.Key].Y)).ToList();
+        var points = new List<(double I, double J, double X, double Y)>();
+        foreach (var m in members)
+        {
+            if (sites[m] is { } site && near.AsSpan(4 * m, 4).IndexOf(-1) < 0)
+                points.Add((site.I, site.J, grid.Dots[m].X, grid.Dots[m].Y));
+        }
+
         return points.Count < LeastDots / 3 ? null : new DotGroup(ScreenLattice.Fit(points), members);
     }
 }

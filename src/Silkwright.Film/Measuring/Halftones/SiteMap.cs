@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring.Halftones;
@@ -18,7 +19,7 @@ internal sealed class SiteMap
     private readonly int[] dots;
     private readonly int[] holes;
 
-    public SiteMap(PackedBitmap bits, ScreenLattice lattice, IReadOnlyList<DotShape> dotShapes, IReadOnlyList<DotShape> holeShapes)
+    public SiteMap(PackedBitmap bits, ScreenLattice lattice, DotShape[] dotShapes, DotShape[] holeShapes)
     {
         this.bits = bits;
         Lattice = lattice;
@@ -46,7 +47,7 @@ internal sealed class SiteMap
     public int Zones { get; set; }
 
     /// <summary>Whether shapes stand on these sites so well that they belong to this lattice and need none of their own.</summary>
-    public bool Fits(IReadOnlyList<DotShape> shapes, int[] members, double shift)
+    public bool Fits(DotShape[] shapes, int[] members, double shift)
     {
         double sumI = 0, sumJ = 0, square = 0;
         foreach (var m in members)
@@ -78,6 +79,7 @@ internal sealed class SiteMap
         Lattice.At((site % Across) + firstI + shift, (site / Across) + firstJ + shift);
 
     /// <summary>Whether the site is part of a halftone: a dot or a hole stands there, or its middle is image and the four places between are gap.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public bool IsScreened(int site)
     {
         var (i, j) = (site % Across, site / Across);
@@ -113,11 +115,12 @@ internal sealed class SiteMap
         return count;
     }
 
-    private int[] Place(IReadOnlyList<DotShape> shapes, double shift)
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private int[] Place(DotShape[] shapes, double shift)
     {
         var placed = new int[Across * Down];
         Array.Fill(placed, -1);
-        for (var k = 0; k < shapes.Count; k++)
+        for (var k = 0; k < shapes.Length; k++)
         {
             var shape = shapes[k];
             if (shape.Diameter > 1.15 * Lattice.Period)

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Silkwright.Film.Measuring.Halftones;
 
 /// <summary>Draws a zone with one period around it.</summary>
@@ -19,6 +21,7 @@ internal static class ZoneMask
     }
 
     /// <summary>Whether all eight neighbours are in the same zone.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static bool IsInner(SiteMap map, int site)
     {
         for (var dj = -1; dj <= 1; dj++)
@@ -33,6 +36,7 @@ internal static class ZoneMask
         return true;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Disc(SparseBitmap mask, double x, double y, double radius)
     {
         for (var row = Math.Max(0, (int)(y - radius)); row <= Math.Min(mask.Height - 1, (int)(y + radius)); row++)

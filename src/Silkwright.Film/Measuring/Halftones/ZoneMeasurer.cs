@@ -3,7 +3,7 @@ using Silkwright.Artwork;
 namespace Silkwright.Film.Measuring.Halftones;
 
 /// <summary>Ruling, angle, tones, smallest dot and hole and cut dots of one zone.</summary>
-internal sealed class ZoneMeasurer(SiteMap map, IReadOnlyList<int> sites, IReadOnlyList<DotShape> dots, IReadOnlyList<DotShape> holes, double dpi)
+internal sealed class ZoneMeasurer(SiteMap map, IReadOnlyList<int> sites, DotShape[] dots, DotShape[] holes, double dpi)
 {
     /// <summary>Share of the least and of the most tones that are smoothed and compared.</summary>
     private const double TailShare = 0.01;
