@@ -9,6 +9,8 @@ public static class FilmMeasurer
 {
     private const double ShareOfReading = 0.4;
 
+    private static readonly SemaphoreSlim Places = new(FilmLimits.FilmsAtOnce);
+
     /// <summary>Measures one film file.</summary>
     /// <param name="path">A 1-bit or 8-bit TIFF, or a PNG.</param>
     /// <param name="options">What the file cannot say.</param>
@@ -20,15 +22,15 @@ public static class FilmMeasurer
         string path, FilmOptions options, IProgress<double>? progress, TimeProvider time, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(time);
-        var started = time.GetTimestamp();
-        using var film = FilmFile.Open(path, options);
-        var reading = progress is null ? null : new Part(progress, ShareOfReading);
-        var bits = FilmFile.ReadBits(film, reading, cancel);
-        var measurement = Measure(bits, film.Header, Path.GetFileName(path), cancel);
-        progress?.Report(1);
-        var seconds = time.GetElapsedTime(started).TotalSeconds;
-        var megapixels = (double)film.Header.WidthPx * film.Header.HeightPx / 1e6;
-        return new FilmReading(measurement, seconds > 0 ? megapixels / seconds : 0);
+        Places.Wait(cancel);
+        try
+        {
+            return MeasureNow(path, options, progress, time, cancel);
+        }
+        finally
+        {
+            _ = Places.Release();
+        }
     }
 
     /// <summary>Measures a film that is already in memory; its specks are taken out of the bitmap on the way.</summary>
@@ -57,6 +59,20 @@ public static class FilmMeasurer
             Halftones = zones,
             Remarks = header.Remarks,
         };
+    }
+
+    private static FilmReading MeasureNow(
+        string path, FilmOptions options, IProgress<double>? progress, TimeProvider time, CancellationToken cancel)
+    {
+        var started = time.GetTimestamp();
+        using var film = FilmFile.Open(path, options);
+        var reading = progress is null ? null : new Part(progress, ShareOfReading);
+        var bits = FilmFile.ReadBits(film, reading, cancel);
+        var measurement = Measure(bits, film.Header, Path.GetFileName(path), cancel);
+        progress?.Report(1);
+        var seconds = time.GetElapsedTime(started).TotalSeconds;
+        var megapixels = (double)film.Header.WidthPx * film.Header.HeightPx / 1e6;
+        return new FilmReading(measurement, seconds > 0 ? megapixels / seconds : 0);
     }
 
     /// <summary>The smallest round part of the image outside the halftones.</summary>

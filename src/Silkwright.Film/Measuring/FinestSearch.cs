@@ -11,9 +11,6 @@ namespace Silkwright.Film.Measuring;
 /// </remarks>
 internal sealed class FinestSearch
 {
-    /// <summary>Widest part that is looked for. [µm] No mesh or stencil cares about more.</summary>
-    public const double WidestUm = 2000;
-
     /// <summary>Places are collected up to this width when the finest is below it. [µm]</summary>
     public const double PlacesUpToUm = 500;
 
@@ -49,10 +46,10 @@ internal sealed class FinestSearch
         tiles = new OpeningTiles(bits, cells, gap, cancel);
     }
 
-    /// <summary>The narrowest part; none where nothing is narrower than <see cref="WidestUm"/>.</summary>
+    /// <summary>The narrowest part; none where nothing is narrower than <see cref="FilmLimits.WidestPartUm"/>.</summary>
     public FinestFeature? Find()
     {
-        var most = Math.Min(DigitalDisc.MostDiameter, (int)(WidestUm / umPerPx) + 1);
+        var most = Math.Min(FilmLimits.WidestPartPx, (int)(FilmLimits.WidestPartUm / umPerPx)) + 1;
         var places = new List<FilmPlace>();
         for (var w = 2; w <= most; w++)
         {

@@ -1,6 +1,6 @@
 namespace Silkwright.Film.Readers;
 
-/// <summary>The largest and the coarsest film that is taken.</summary>
+/// <summary>The largest and the coarsest film that is taken, and how far it is searched.</summary>
 public static class FilmLimits
 {
     /// <summary>Most pixels of a film. [px] 30 x 40 in at 1200 dpi is 1.7 thousand million; packed, this limit is 250 MB.</summary>
@@ -14,4 +14,20 @@ public static class FilmLimits
 
     /// <summary>Most resolution. [1/in]</summary>
     public const double MostDpi = 20_000;
+
+    /// <summary>
+    /// Widest part of image or gap that is looked for. [µm] Where a measurement has no finest image or gap, nothing outside the halftones
+    /// is narrower than this or than <see cref="WidestPartPx"/>. Common practice: no mesh or stencil is chosen by a wider part.
+    /// </summary>
+    public const double WidestPartUm = 2000;
+
+    /// <summary>Widest part that is looked for on a fine grid. [px] Above 3200 dpi it is narrower than <see cref="WidestPartUm"/>.</summary>
+    public const int WidestPartPx = 254;
+
+    /// <summary>Films that are measured at once, whoever asks; the others wait. More would only take memory from each other.</summary>
+    public const int FilmsAtOnce = 2;
+
+    /// <summary>The widest part that is looked for at a resolution. [µm]</summary>
+    /// <param name="dpi">[1/in]</param>
+    public static double WidestLookedForUm(double dpi) => Math.Min(WidestPartUm, WidestPartPx * 25400 / dpi);
 }

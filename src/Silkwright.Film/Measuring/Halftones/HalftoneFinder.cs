@@ -24,7 +24,7 @@ internal static class HalftoneFinder
             .OrderByDescending(s => s.Group.Members.Length).Take(MostLattices);
         var taken = new TakenDots(dots.Length, holes.Length);
         var maps = new List<SiteMap>();
-        var zones = new List<HalftoneZone>();
+        var zones = new List<(SiteMap Map, int Number, HalftoneZone Zone)>();
         SparseBitmap? mask = null;
         foreach (var (group, lattice, isHoles) in seeds)
         {
@@ -41,25 +41,35 @@ internal static class HalftoneFinder
                 taken.Take(map, sites);
                 if (new ZoneMeasurer(map, sites, dots, holes, dpi).Measure() is not { } zone)
                     continue;
-                zones.Add(zone);
+                zones.Add((map, map.Zone[sites[0]], zone));
                 mask ??= new SparseBitmap(bits);
                 ZoneMask.Draw(map, sites, mask);
             }
         }
 
-        return ([.. zones.OrderByDescending(z => z.WidthMm * z.HeightMm)], mask);
+        if (mask is null)
+            return ([], null);
+        var parts = Slivers(image, dpi);
+        var apart = maps.ToDictionary(m => m, m => StrandedDots.Hide(m, parts, mask));
+        var told = zones.Select(z => z.Zone with { CutDots = z.Zone.CutDots + apart[z.Map].GetValueOrDefault(z.Number) });
+        return ([.. told.OrderByDescending(z => z.WidthMm * z.HeightMm)], mask);
     }
 
     /// <summary>Small round-enough parts: holes between swollen dots are four-pointed and fill little of their box.</summary>
     private static DotShape[] Candidates(ComponentSet set, double dpi)
     {
         var longest = dpi / LatticeGroups.LeastLpi;
-        return
-        [
-            .. set.Dots.Where(d => d.Width <= longest && d.Height <= longest && d.Width <= 2.2 * d.Height && d.Height <= 2.2 * d.Width
-                && d.Area >= 0.25 * d.Width * d.Height),
-        ];
+        return [.. set.Dots.Where(d => d.Width <= longest && d.Height <= longest && IsRoundEnough(d))];
     }
+
+    private static DotShape[] Slivers(ComponentSet image, double dpi)
+    {
+        var longest = dpi / LatticeGroups.LeastLpi;
+        return [.. image.Dots.Where(d => d.Width <= longest && d.Height <= longest && !IsRoundEnough(d))];
+    }
+
+    private static bool IsRoundEnough(DotShape d) =>
+        d.Width <= 2.2 * d.Height && d.Height <= 2.2 * d.Width && d.Area >= 0.25 * d.Width * d.Height;
 
     /// <summary>The lattice of dots whose holes stand on this one: half a step away each way.</summary>
     private static ScreenLattice ToDots(ScreenLattice holes)

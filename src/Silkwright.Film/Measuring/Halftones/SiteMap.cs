@@ -13,7 +13,15 @@ internal sealed class SiteMap
     private const double FitOffset = 0.02;
     private const double FitSpread = 0.1;
 
+    /// <summary>Steps from a zone to what still belongs to it: two sites missing between.</summary>
+    public const int ZoneReach = 3;
+
+    /// <summary>How much larger a dot may be than one a few periods off. Tones run slowly: from 3 to 6 % in two periods is already steep.</summary>
+    private const double MostGrowth = 2;
+
     private readonly PackedBitmap bits;
+    private readonly DotShape[] dotShapes;
+    private readonly DotShape[] holeShapes;
     private readonly int firstI;
     private readonly int firstJ;
     private readonly int[] dots;
@@ -21,7 +29,7 @@ internal sealed class SiteMap
 
     public SiteMap(PackedBitmap bits, ScreenLattice lattice, DotShape[] dotShapes, DotShape[] holeShapes)
     {
-        this.bits = bits;
+        (this.bits, this.dotShapes, this.holeShapes) = (bits, dotShapes, holeShapes);
         Lattice = lattice;
         (double I, double J)[] corners =
             [lattice.Sites(0, 0), lattice.Sites(bits.Width, 0), lattice.Sites(0, bits.Height), lattice.Sites(bits.Width, bits.Height)];
@@ -90,6 +98,42 @@ internal sealed class SiteMap
         return Pixel(At(site)) && !Pixel(At(site, 0.5)) && !Pixel(At(site - 1, 0.5)) && !Pixel(At(site - Across, 0.5))
             && !Pixel(At(site - Across - 1, 0.5));
     }
+
+    /// <summary>The site some steps from another, or -1 beyond the lattice's edge, where no site is screened.</summary>
+    public int Beside(int site, int di, int dj)
+    {
+        var (i, j) = ((site % Across) + di, (site / Across) + dj);
+        return i < 1 || j < 1 || i >= Across - 1 || j >= Down - 1 ? -1 : (j * Across) + i;
+    }
+
+    /// <summary>
+    /// The zone that a part of a dot near a site may come from, and how many steps off: one of its dots in reach is at least half as large.
+    /// Zone 0 if there is none.
+    /// </summary>
+    public (int Zone, int Steps) NearestZone(int site, int area)
+    {
+        var (zone, steps) = (0, ZoneReach + 1);
+        for (var dj = -ZoneReach; dj <= ZoneReach; dj++)
+        {
+            for (var di = -ZoneReach; di <= ZoneReach; di++)
+            {
+                var far = Math.Max(Math.Abs(di), Math.Abs(dj));
+                if (far < steps && Beside(site, di, dj) is >= 0 and var near && Zone[near] != 0 && dots[near] >= 0
+                    && area <= MostGrowth * dotShapes[dots[near]].Area)
+                {
+                    (zone, steps) = (Zone[near], far);
+                }
+            }
+        }
+
+        return (zone, steps);
+    }
+
+    /// <summary>Whether a site has a dot, or a hole, that is not much larger than the one of a zone's site near it.</summary>
+    public bool IsLike(int site, int other) => IsLike(dots, dotShapes, site, other) || IsLike(holes, holeShapes, site, other);
+
+    private static bool IsLike(int[] at, DotShape[] shapes, int site, int other) =>
+        at[site] >= 0 && at[other] >= 0 && shapes[at[other]].Area <= MostGrowth * shapes[at[site]].Area;
 
     /// <summary>The image at a point; gap outside the film.</summary>
     public bool Pixel((double X, double Y) at)

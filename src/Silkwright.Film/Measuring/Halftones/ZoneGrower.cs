@@ -19,6 +19,10 @@ internal static class ZoneGrower
         }
     }
 
+    /// <summary>
+    /// Every screened neighbour belongs; from a zone's edge also a dot or hole of like size with no more than two periods between, so that
+    /// artwork laid across a halftone does not split it or strand the dots behind.
+    /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static List<int> From(SiteMap map, int start)
     {
@@ -28,19 +32,45 @@ internal static class ZoneGrower
         zone[start] = number;
         for (var k = 0; k < sites.Count; k++)
         {
+            var site = sites[k];
+            var atEdge = false;
             for (var dj = -1; dj <= 1; dj++)
             {
                 for (var di = -1; di <= 1; di++)
                 {
-                    var next = sites[k] + (dj * map.Across) + di;
-                    if (next < 0 || next >= zone.Length || zone[next] != 0 || !map.IsScreened(next))
+                    var next = site + (dj * map.Across) + di;
+                    if (zone[next] == number)
                         continue;
+                    if (zone[next] != 0 || !map.IsScreened(next))
+                    {
+                        atEdge = true;
+                        continue;
+                    }
+
                     zone[next] = number;
                     sites.Add(next);
                 }
             }
+
+            if (atEdge)
+                Across(map, site, number, sites);
         }
 
         return sites;
+    }
+
+    private static void Across(SiteMap map, int site, int number, List<int> sites)
+    {
+        for (var dj = -SiteMap.ZoneReach; dj <= SiteMap.ZoneReach; dj++)
+        {
+            for (var di = -SiteMap.ZoneReach; di <= SiteMap.ZoneReach; di++)
+            {
+                var next = map.Beside(site, di, dj);
+                if (next < 0 || map.Zone[next] != 0 || !map.IsLike(site, next))
+                    continue;
+                map.Zone[next] = number;
+                sites.Add(next);
+            }
+        }
     }
 }

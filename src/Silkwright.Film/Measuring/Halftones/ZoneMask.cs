@@ -37,7 +37,7 @@ internal static class ZoneMask
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void Disc(SparseBitmap mask, double x, double y, double radius)
+    public static void Disc(SparseBitmap mask, double x, double y, double radius)
     {
         for (var row = Math.Max(0, (int)(y - radius)); row <= Math.Min(mask.Height - 1, (int)(y + radius)); row++)
         {

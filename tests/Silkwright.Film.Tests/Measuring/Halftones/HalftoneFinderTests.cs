@@ -75,6 +75,33 @@ public class HalftoneFinderTests
         Assert.Equal(35, zone.TonePercentMin, 0.6);
     }
 
+    /// <summary>A line drawn across a halftone near its lower edge; below it stand few dots, and cut ones. Oracle: the one area and the line's width that were drawn.</summary>
+    [Theory]
+    [InlineData("M2 30L58 34.8")]
+    [InlineData("M2 34.6L58 33.2")]
+    public void A_line_across_a_halftone_leaves_it_one_and_its_stranded_dots_are_no_hairlines(string line)
+    {
+        var film = Measure(60, 40, Area("M5 5h50v30h-50Z", 45, 22.5, 12, 12, 5, 55), new FilmShape { Outline = line, LineMm = 0.7 });
+        var zone = Assert.Single(film.Halftones);
+        Assert.Equal(30, zone.HeightMm, 0.8);
+        Assert.Equal(700, film.FinestImage!.WidthUm, 25400 / 1200.0);
+        Assert.Null(film.FinestGap);
+    }
+
+    /// <summary>Oracle: the dot that was drawn, 1 mm from the halftone and three times the size of its dots.</summary>
+    [Fact]
+    public void A_larger_dot_beside_a_halftone_is_no_part_of_it()
+    {
+        // Placed on the halftone's own lattice: 0.6 to 1.1 mm outside its right edge at every phase, so that some stand on sites.
+        var beside = Enumerable.Range(0, 20).Select(i => new FilmShape
+        {
+            Outline = "M0 0a0.18 0.18 0 1 0 0.36 0a0.18 0.18 0 1 0 -0.36 0Z",
+            Placed = (0, 56.2 + (0.03 * i), 6 + (1.4 * i)),
+        });
+        var film = Measure(60, 40, [Area("M5 5h50v30h-50Z", 45, 22.5, 4, 4, 5, 55), .. beside]);
+        Assert.Equal(360, film.FinestDot!.DiameterUm, 2 * 25400 / 1200.0);
+    }
+
     [Fact]
     public void Lettering_alone_has_no_halftone()
     {

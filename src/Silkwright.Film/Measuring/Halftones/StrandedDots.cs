@@ -1,0 +1,28 @@
+namespace Silkwright.Film.Measuring.Halftones;
+
+/// <summary>Slivers of cut dots that stand apart from their zone, behind artwork laid across it or at its edge.</summary>
+internal static class StrandedDots
+{
+    /// <summary>Hides the slivers that belong to a map's zones.</summary>
+    /// <param name="map">A lattice whose zones are grown.</param>
+    /// <param name="parts">Small parts of the image that are not round enough for dots.</param>
+    /// <param name="mask">What is hidden from the search for line work.</param>
+    /// <returns>Slivers of each zone, by its number, that stand at none of its sites or their neighbours.</returns>
+    public static Dictionary<int, int> Hide(SiteMap map, DotShape[] parts, SparseBitmap mask)
+    {
+        var apart = new Dictionary<int, int>();
+        foreach (var part in parts)
+        {
+            var site = map.Nearest(part.X, part.Y);
+            var (zone, steps) = map.NearestZone(site, part.Area);
+            if (zone == 0)
+                continue;
+            var reach = (Math.Sqrt((part.Width * part.Width) + (part.Height * part.Height)) / 2) + 1;
+            ZoneMask.Disc(mask, part.X, part.Y, reach);
+            if (steps > 1)
+                apart[zone] = apart.GetValueOrDefault(zone) + 1;
+        }
+
+        return apart;
+    }
+}
