@@ -1,5 +1,6 @@
 using Silkwright.Cli.Printing;
 using Silkwright.Estimates;
+using Silkwright.Film.Readers;
 using Silkwright.Film.TestFilms;
 
 namespace Silkwright.Cli;
@@ -19,13 +20,16 @@ internal sealed class DemoFolder(string path)
     private string FilmsPath => System.IO.Path.Combine(Path, "films");
 
     /// <summary>The folder named, or the one here, or the one beside or above the program.</summary>
-    /// <exception cref="InputProblemException">There is none.</exception>
+    /// <exception cref="InputProblemException">There is none, or something in it is no file.</exception>
     public static DemoFolder Find(string? named)
     {
         foreach (var candidate in named is null ? Candidates() : [named])
         {
-            if (File.Exists(System.IO.Path.Combine(candidate, "shop.json")))
-                return new DemoFolder(candidate);
+            if (!File.Exists(System.IO.Path.Combine(candidate, "shop.json")))
+                continue;
+            foreach (var file in Directory.EnumerateFiles(candidate, "*", new EnumerationOptions { RecurseSubdirectories = true }))
+                RegularFile.Require(file, file);
+            return new DemoFolder(candidate);
         }
 
         throw new InputProblemException(new Problem("The demonstration is not here.", named ?? Name, "Name its folder, the one with shop.json, jobs and artwork."));

@@ -1,4 +1,6 @@
+using System.Text;
 using Silkwright.Estimates;
+using Silkwright.Film.Readers;
 
 namespace Silkwright.Cli;
 
@@ -8,26 +10,46 @@ internal static class InputFile
     /// <summary>Longest document taken. A job of 24 colours is a few kilobytes; a film named by mistake is not. [bytes]</summary>
     private const long MostBytes = 16 * 1024 * 1024;
 
-    /// <summary>The text of a UTF-8 file, with or without a mark at its start.</summary>
+    /// <summary>The text of a file in UTF-8, or in UTF-16 where its mark says so.</summary>
     /// <param name="path">As typed.</param>
     /// <param name="what">What it should be, with its article: "a job".</param>
     /// <param name="cancel">Stops the work.</param>
-    /// <exception cref="InputProblemException">The file is missing, unreadable or too large.</exception>
+    /// <exception cref="InputProblemException">The file is missing, no file, unreadable, too large or not text.</exception>
     public static async Task<string> ReadTextAsync(string path, string what, CancellationToken cancel)
     {
+        if (!Path.Exists(path))
+            throw new InputProblemException(new Problem("There is no such file.", path, $"Check the path of {what}; it counts from {Directory.GetCurrentDirectory()}."));
+        RegularFile.Require(path, path);
         try
         {
-            if (new FileInfo(path) is { Exists: true, Length: > MostBytes })
-                throw new InputProblemException(new Problem($"This file is too large to be {what}.", path, $"Name {what}'s JSON file."));
-            return await File.ReadAllTextAsync(path, cancel);
+            using var bytes = await ReadBytesAsync(path, what, cancel);
+            using var text = new StreamReader(bytes, new UTF8Encoding(false, throwOnInvalidBytes: true), detectEncodingFromByteOrderMarks: true);
+            return await text.ReadToEndAsync(cancel);
         }
-        catch (Exception failure) when (failure is FileNotFoundException or DirectoryNotFoundException)
+        catch (DecoderFallbackException)
         {
-            throw new InputProblemException(new Problem("There is no such file.", path, $"Check the path of {what}; it counts from {Directory.GetCurrentDirectory()}."));
+            throw new InputProblemException(new Problem("This file is not text in UTF-8.", path, $"Save {what} as UTF-8, or check that this is the right file."));
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             throw new InputProblemException(new Problem($"This file can't be read: {failure.Message}", path, "Check the path and the right to read it."));
         }
+    }
+
+    /// <summary>What a file holds, as long as that is not too much: a file may also grow, or say that it is shorter than it is.</summary>
+    private static async Task<MemoryStream> ReadBytesAsync(string path, string what, CancellationToken cancel)
+    {
+        await using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        var bytes = new MemoryStream();
+        var part = new byte[64 * 1024];
+        while (await file.ReadAsync(part, cancel) is var got and > 0)
+        {
+            if (bytes.Length + got > MostBytes)
+                throw new InputProblemException(new Problem($"This file is too large to be {what}.", path, $"Name {what}'s JSON file."));
+            bytes.Write(part, 0, got);
+        }
+
+        bytes.Position = 0;
+        return bytes;
     }
 }

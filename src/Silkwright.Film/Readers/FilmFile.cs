@@ -17,6 +17,7 @@ public static class FilmFile
         var name = Path.GetFileName(path);
         if (options.Dpi is { } dpi && !(dpi >= FilmLimits.LeastDpi && dpi <= FilmLimits.MostDpi))
             throw FilmProblems.BadDpi(name, dpi);
+        RegularFile.Require(path, name);
         try
         {
             Span<byte> start = stackalloc byte[8];

@@ -108,12 +108,12 @@ public static partial class QuantityText
     }));
 
     [GeneratedRegex(
-        @"^(?<number>[+-]?\d+(\.\d+)?(e[+-]?\d+)?)\s*(?<unit>[a-z/%][a-z0-9/]*)?$",
+        @"^(?<number>[+-]?[0-9]+(\.[0-9]+)?(e[+-]?[0-9]+)?)\s*(?<unit>[a-z/%][a-z0-9/]*)?$",
         RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex OneValue();
 
     [GeneratedRegex(
-        @"^(?<low>[+-]?\d+(\.\d+)?)\s*(?<lowUnit>[a-z/%][a-z0-9/]*)?\s*\.\.\s*(?<high>[+-]?\d+(\.\d+)?)\s*(?<highUnit>[a-z/%][a-z0-9/]*)?$",
+        @"^(?<low>[+-]?[0-9]+(\.[0-9]+)?)\s*(?<lowUnit>[a-z/%][a-z0-9/]*)?\s*\.\.\s*(?<high>[+-]?[0-9]+(\.[0-9]+)?)\s*(?<highUnit>[a-z/%][a-z0-9/]*)?$",
         RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Range();
 }

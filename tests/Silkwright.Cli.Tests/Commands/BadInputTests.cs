@@ -25,6 +25,9 @@ public sealed class BadInputTests : IDisposable
     [InlineData("film nowhere.tif", "no such file", "Check the name")]
     [InlineData("film nowhere.tif --dpi 0", "out of range", "at least 50")]
     [InlineData("plan nowhere.json", "no such file", "Check the path")]
+    [InlineData("mesh --count ٣/cm --thread 64um", "can't be read", "/cm, /in")]
+    [InlineData("mesh --count 61/cm --thread ６４um", "can't be read", "um, mm, mil, in")]
+    [InlineData("ink --mesh 61/cm --thread 64um --eom 12um --coverage ٣..٤% --area 900cm2 --impressions 600", "can't be read", "%")]
     public async Task Each_fault_says_what_where_and_what_to_do(string line, string what, string remedy) =>
         Told(await ShellRun.Of(line.Split(' ')), what, remedy);
 

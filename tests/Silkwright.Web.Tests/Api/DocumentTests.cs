@@ -51,6 +51,21 @@ public sealed class DocumentTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.All(problems, p => Assert.False(string.IsNullOrWhiteSpace((string?)p!["remedy"])));
     }
 
+    [Theory]
+    [InlineData("/api/mesh?count=٣/cm&thread=64um", "count")]
+    [InlineData("/api/mesh?count=61/cm&thread=６４um", "thread")]
+    [InlineData("/api/expose/step?units=٦٠&observed=5&target=7", "units")]
+    [InlineData("/api/dry/time?temperature=25C&humidity=50%25&wet-thickness=५..६um&solids=40%25", "wet-thickness")]
+    public async Task Digits_of_another_script_are_told_and_never_a_failure_of_ours(string question, string where)
+    {
+        var answer = await web.Browser.GetAsync(question, Cancel);
+        var problem = JsonNode.Parse(await answer.Content.ReadAsStringAsync(Cancel))!;
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Equal("application/problem+json", answer.Content.Headers.ContentType!.MediaType);
+        Assert.Equal(where, (string?)Assert.Single(problem["problems"]!.AsArray())!["where"]);
+    }
+
     [Fact]
     public async Task A_job_without_films_gets_a_plan()
     {

@@ -1,6 +1,7 @@
 using Silkwright.Artwork;
 using Silkwright.Contracts;
 using Silkwright.Film.Measuring;
+using Silkwright.Film.Readers;
 using Silkwright.Plans;
 using Silkwright.Records.Store;
 using Silkwright.Web.Measuring;
@@ -57,8 +58,11 @@ internal sealed class PlanSources
         async Task<FilmMeasurement> Measure(string from, CancellationToken stop) =>
             (await FilmWork.MeasureAsync(from, new FilmOptions(), progress, surroundings, stop)).Measurement;
 
-        if (store is null || !File.Exists(path))
+        if (store is null)
             return await Measure(path, cancel);
+
+        // What is no film has no place among the films kept.
+        FilmFile.Open(path, new FilmOptions()).Dispose();
         var kept = await store.Films.AddFileAsync(path, Environment.UserName, cancel);
         return await store.Films.MeasureOnceAsync(FilmBench.KeyOf(kept.Hash), Measure, cancel);
     }
