@@ -46,7 +46,7 @@ internal static class InputFile
         {
             if (bytes.Length + got > MostBytes)
                 throw new InputProblemException(new Problem($"This file is too large to be {what}.", path, $"Name {what}'s JSON file."));
-            bytes.Write(part, 0, got);
+            await bytes.WriteAsync(part.AsMemory(0, got), cancel);
         }
 
         bytes.Position = 0;
