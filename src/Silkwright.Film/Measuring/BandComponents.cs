@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 
 namespace Silkwright.Film.Measuring;
 
@@ -44,7 +43,6 @@ internal sealed class BandComponents(Action<Blob> closed)
     }
 
     /// <summary>Takes the runs of the next row: starts and ends in turn, and which of the runs carry a mark, if any do.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void AddRow(ReadOnlySpan<int> edges, int y, ReadOnlySpan<bool> marks = default)
     {
         row++;
@@ -62,7 +60,6 @@ internal sealed class BandComponents(Action<Blob> closed)
         aboveCount = hereCount;
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void AddRun(int from, int to, int y, bool mark, ref int touching)
     {
         while (touching < aboveCount && above[touching].To < from)
@@ -113,7 +110,6 @@ internal sealed class BandComponents(Action<Blob> closed)
             pinned[run.Label] = true;
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void CloseWhatEnded()
     {
         for (var i = 0; i < hereCount; i++)

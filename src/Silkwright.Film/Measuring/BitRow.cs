@@ -1,5 +1,4 @@
 using System.Numerics;
-using System.Runtime.CompilerServices;
 
 namespace Silkwright.Film.Measuring;
 
@@ -7,7 +6,6 @@ namespace Silkwright.Film.Measuring;
 internal static class BitRow
 {
     /// <summary>Set pixels in the whole row.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static long Count(ReadOnlySpan<ulong> row)
     {
         var count = 0L;
@@ -17,7 +15,6 @@ internal static class BitRow
     }
 
     /// <summary>Set pixels from <paramref name="from"/> up to but not <paramref name="to"/>; both inside the row.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static int Count(ReadOnlySpan<ulong> row, int from, int to)
     {
         if (to <= from)
@@ -38,7 +35,6 @@ internal static class BitRow
     /// <param name="width">[px]</param>
     /// <param name="edges">Room for <paramref name="width"/> + 2 numbers.</param>
     /// <returns>How many numbers were written; even.</returns>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static int Edges(ReadOnlySpan<ulong> row, int width, Span<int> edges)
     {
         var count = 0;

@@ -51,7 +51,6 @@ internal sealed class DiscOpening
     /// <param name="tile">On the film, and no larger than <see cref="TileWords"/> by <see cref="TileRows"/>.</param>
     /// <param name="row">Given each row's number and what was removed from it, in the tile's words.</param>
     /// <remarks>A tile that is all image or all gap, margins included, has nothing removed and gives no rows.</remarks>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Residue(PackedBitmap bits, bool gap, DigitalDisc disc, OpeningTile tile, RowSink row)
     {
         var margin = Margin(disc.Diameter);
@@ -75,7 +74,6 @@ internal sealed class DiscOpening
     private static int Margin(int diameter) => (diameter + 62) >> 6;
 
     /// <summary>Copies the tile and its margins, and notes what each column of words holds.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Load(PackedBitmap bits, bool gap, int firstWord, int firstRow, int rows)
     {
         PackedRows.Fill(any, 0);
@@ -120,7 +118,6 @@ internal sealed class DiscOpening
     }
 
     /// <summary>Bit x of fits row y: the disc's box with its corner at (x, y) of the window lies in the source.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Erode(DigitalDisc disc, int rows)
     {
         PackedRows.Fill(fits.AsSpan(0, rows * Stride), ulong.MaxValue);
@@ -156,7 +153,6 @@ internal sealed class DiscOpening
         }
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Dilate(DigitalDisc disc, int rows, int above)
     {
         PackedRows.Fill(opened.AsSpan(0, rows * Stride), 0);
@@ -187,7 +183,6 @@ internal sealed class DiscOpening
     /// <summary>
     /// Level k, fitting: bit x says that x .. x + 2^k - 1 are all set; else, that any of x - 2^k + 1 .. x is.
     /// </summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void BuildRuns(ReadOnlySpan<ulong> row, int most, bool fitting)
     {
         row.CopyTo(runs);
@@ -207,7 +202,6 @@ internal sealed class DiscOpening
     }
 
     /// <summary>into = row moved left by one number of pixels AND row moved by another.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void AndShiftedLeft(ReadOnlySpan<ulong> row, int pixels, int others, Span<ulong> into)
     {
         ref var one = ref MemoryMarshal.GetReference(row[(pixels >> 6)..]);
@@ -219,7 +213,6 @@ internal sealed class DiscOpening
     }
 
     /// <summary>into = row moved right by one number of pixels OR row moved by another.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void OrShiftedRight(ReadOnlySpan<ulong> row, int pixels, int others, Span<ulong> into)
     {
         ref var start = ref MemoryMarshal.GetReference(row);

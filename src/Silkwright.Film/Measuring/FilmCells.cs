@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring;
@@ -41,7 +40,6 @@ internal sealed class FilmCells
     /// <param name="film">The film.</param>
     /// <param name="gap">The gap is opened instead of the image.</param>
     /// <param name="diameter">The disc's. [px]</param>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public TileMap Openable(PackedBitmap film, bool gap, int diameter)
     {
         var map = new TileMap(film);

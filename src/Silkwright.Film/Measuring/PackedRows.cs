@@ -1,15 +1,12 @@
 using System.Numerics;
-using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 
 namespace Silkwright.Film.Measuring;
 
 /// <summary>Whole rows of packed words, a vector at a time.</summary>
-/// <remarks>Compiled for speed at the first call: a film is measured too soon after a program starts for learning while running to pay.</remarks>
 internal static class PackedRows
 {
     /// <summary>into &amp;= other.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void And(Span<ulong> into, ReadOnlySpan<ulong> other)
     {
         ref var a = ref MemoryMarshal.GetReference(into);
@@ -22,7 +19,6 @@ internal static class PackedRows
     }
 
     /// <summary>into |= other.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Or(Span<ulong> into, ReadOnlySpan<ulong> other)
     {
         ref var a = ref MemoryMarshal.GetReference(into);
@@ -35,7 +31,6 @@ internal static class PackedRows
     }
 
     /// <summary>into = value.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Fill(Span<ulong> into, ulong value)
     {
         ref var a = ref MemoryMarshal.GetReference(into);
@@ -48,7 +43,6 @@ internal static class PackedRows
     }
 
     /// <summary>Whether every word is <paramref name="value"/>.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static bool IsAll(ReadOnlySpan<ulong> row, ulong value)
     {
         ref var a = ref MemoryMarshal.GetReference(row);

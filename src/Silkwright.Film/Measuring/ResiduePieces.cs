@@ -1,5 +1,4 @@
 using System.Numerics;
-using System.Runtime.CompilerServices;
 using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring;
@@ -84,7 +83,6 @@ internal static class ResiduePieces
 
     private static double Distance2(int x, int y, double cx, double cy) => ((x + 0.5 - cx) * (x + 0.5 - cx)) + ((y + 0.5 - cy) * (y + 0.5 - cy));
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static bool Touches(PackedBitmap bits, bool gap, SparseBitmap residue, int y, int from, int to)
     {
         var (left, right) = (Math.Max(0, from - 1), Math.Min(bits.Width, to + 1));

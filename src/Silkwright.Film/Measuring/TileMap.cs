@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring;
@@ -39,7 +38,6 @@ internal sealed class TileMap(PackedBitmap film)
     }
 
     /// <summary>Keeps of the marks those that another map has too.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void KeepIn(TileMap other)
     {
         for (var i = 0; i < cells.Length; i++)
@@ -81,7 +79,6 @@ internal sealed class TileMap(PackedBitmap film)
     }
 
     /// <summary>First row and end of the marked cells in each column of words of a block; end 0 where there are none.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Columns(int row, int bottom, int[] top, int[] end)
     {
         Array.Clear(end);

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 
 namespace Silkwright.Film.Readers;
 
@@ -50,7 +49,6 @@ public sealed class PackedBitmap
     }
 
     /// <summary>Turns every pixel of a row round, so that gap becomes image.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Invert(Span<ulong> row, ulong lastMask)
     {
         for (var i = 0; i < row.Length; i++)

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 
 namespace Silkwright.Film.Measuring.Halftones;
 
@@ -35,7 +34,6 @@ internal sealed class DotGrid
     /// <param name="y">[px]</param>
     /// <param name="reach">[px]</param>
     /// <param name="except">A dot that does not count.</param>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public int Nearest(double x, double y, double reach, int except = -1)
     {
         var best = -1;

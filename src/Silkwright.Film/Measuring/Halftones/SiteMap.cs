@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring.Halftones;
@@ -87,7 +86,6 @@ internal sealed class SiteMap
         Lattice.At((site % Across) + firstI + shift, (site / Across) + firstJ + shift);
 
     /// <summary>Whether the site is part of a halftone: a dot or a hole stands there, or its middle is image and the four places between are gap.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public bool IsScreened(int site)
     {
         var (i, j) = (site % Across, site / Across);
@@ -159,7 +157,6 @@ internal sealed class SiteMap
         return count;
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private int[] Place(DotShape[] shapes, double shift)
     {
         var placed = new int[Across * Down];

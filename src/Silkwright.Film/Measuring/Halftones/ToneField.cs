@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 
 namespace Silkwright.Film.Measuring.Halftones;
 
@@ -46,7 +45,6 @@ internal sealed class ToneField(int across)
     public double? Expected(int site) => Plane(site, Window, LeastNeighbours, withCentre: false);
 
     /// <summary>Least-squares plane t = a + b di + c dj at the site itself, or the mean where no slope is plain (F test).</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double? Plane(int site, int window, int least, bool withCentre = true)
     {
         double n = 0, si = 0, sj = 0, sii = 0, sjj = 0, sij = 0, st = 0, sit = 0, sjt = 0, stt = 0;

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 
 namespace Silkwright.Film.Measuring.Halftones;
 
@@ -23,7 +22,6 @@ internal static class ZoneGrower
     /// Every screened neighbour belongs; from a zone's edge also a dot or hole of like size with no more than two periods between, so that
     /// artwork laid across a halftone does not split it or strand the dots behind.
     /// </summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static List<int> From(SiteMap map, int start)
     {
         var sites = new List<int> { start };

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 
 namespace Silkwright.Film.Measuring.Halftones;
 
@@ -21,7 +20,6 @@ internal static class ZoneMask
     }
 
     /// <summary>Whether all eight neighbours are in the same zone.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static bool IsInner(SiteMap map, int site)
     {
         for (var dj = -1; dj <= 1; dj++)
@@ -36,7 +34,6 @@ internal static class ZoneMask
         return true;
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Disc(SparseBitmap mask, double x, double y, double radius)
     {
         for (var row = Math.Max(0, (int)(y - radius)); row <= Math.Min(mask.Height - 1, (int)(y + radius)); row++)
