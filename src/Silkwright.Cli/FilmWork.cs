@@ -19,7 +19,7 @@ internal static class FilmWork
         Func<string, IProgress<double>, CancellationToken, Task<T>> measure,
         Surroundings surroundings,
         CancellationToken cancel) =>
-        FilmWatch.RunAsync(surroundings, [.. paths.Select(path => Path.GetFileName(path))], "measuring", async progress =>
+        FilmWatch.RunAsync(surroundings, [.. paths.Select(path => PlainText.Of(Path.GetFileName(path)))], "measuring", async progress =>
         {
             var readings = new T[paths.Count];
             var faults = new ConcurrentDictionary<int, IReadOnlyList<Problem>>();

@@ -27,8 +27,8 @@ public static class AirQuestion
 
     public static readonly QuantityField Altitude = new("altitude", QuantityKind.Height, "height above the sea, for the pressure")
     {
-        Least = -500,
-        Most = 9000,
+        Least = InputLimits.LeastAltitudeM,
+        Most = InputLimits.MostAltitudeM,
     };
 
     public static IReadOnlyList<QuestionField> Fields => [Temperature, Humidity, Pressure, Altitude];

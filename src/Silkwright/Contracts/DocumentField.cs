@@ -8,8 +8,14 @@ namespace Silkwright.Contracts;
 /// One place in a JSON document, with its path for messages. Reading from it never throws: faults go to the list that the
 /// whole document shares, so that all are told at once, and a stand-in value is returned.
 /// </summary>
-internal readonly struct DocumentField(JsonElement? element, string file, string pointer, ProblemList problems)
+internal readonly struct DocumentField(JsonElement? element, string file, string pointer, ProblemList problems, bool below = false)
 {
+    /// <summary>Longer texts are a paste gone wrong. [characters]</summary>
+    private const int LongestText = 2000;
+
+    /// <summary>More entries are no list that somebody keeps.</summary>
+    private const int MostEntries = 10_000;
+
     /// <summary>The field is there and is not null.</summary>
     public bool IsThere => element is { ValueKind: not (JsonValueKind.Null or JsonValueKind.Undefined) };
 
@@ -20,7 +26,7 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
     {
         try
         {
-            var options = new JsonDocumentOptions { AllowTrailingCommas = true, CommentHandling = JsonCommentHandling.Skip };
+            var options = new JsonDocumentOptions { AllowTrailingCommas = true, CommentHandling = JsonCommentHandling.Skip, AllowDuplicateProperties = false };
             using var document = JsonDocument.Parse(json.TrimStart('\uFEFF'), options);
             var root = document.RootElement.Clone();
             if (root.ValueKind == JsonValueKind.Object)
@@ -29,15 +35,21 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
         }
         catch (JsonException fault)
         {
-            var line = (fault.LineNumber ?? 0) + 1;
-            var column = (fault.BytePositionInLine ?? 0) + 1;
-            problems.Add(
-                "This is not readable as JSON.",
-                string.Create(CultureInfo.InvariantCulture, $"{where}, line {line}, column {column}"),
-                "Look for a missing comma, quote or bracket just before that place.");
+            problems.AddRange([Unreadable(fault, where)]);
         }
 
         return new(null, where, "", problems);
+    }
+
+    private static Problem Unreadable(JsonException fault, string where)
+    {
+        // The parser gives no line for a name that is written twice, only its message.
+        if (fault.LineNumber is not { } line)
+            return new("A field is written twice in one object.", where, "Take one of the two out: " + fault.Message);
+        return new(
+            "This is not readable as JSON.",
+            string.Create(CultureInfo.InvariantCulture, $"{where}, line {line + 1}, column {(fault.BytePositionInLine ?? 0) + 1}"),
+            "Look for a missing comma, quote or bracket just before that place.");
     }
 
     public DocumentField this[string name]
@@ -45,20 +57,29 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
         get
         {
             var child = pointer.Length == 0 ? name : $"{pointer}.{name}";
-            return element is { ValueKind: JsonValueKind.Object } parent && parent.TryGetProperty(name, out var value)
-                ? new(value, file, child, problems)
-                : new(null, file, child, problems);
+            if (element is { ValueKind: JsonValueKind.Object } parent)
+                return new(parent.TryGetProperty(name, out var value) ? value : null, file, child, problems);
+            if (IsThere)
+                WrongOnce("an object", "Write its fields in { }, each with its name.");
+            return new(null, file, child, problems, below: IsThere || below);
         }
     }
 
     /// <summary>The entries of a list; none where it is missing.</summary>
-    public IReadOnlyList<DocumentField> Entries()
+    /// <param name="most">How many make sense.</param>
+    public IReadOnlyList<DocumentField> Entries(int most = MostEntries)
     {
         if (!IsThere)
             return [];
         if (element!.Value.ValueKind != JsonValueKind.Array)
         {
-            Wrong("a list", "Write it in [ ].");
+            WrongOnce("a list", "Write it in [ ].");
+            return [];
+        }
+
+        if (element.Value.GetArrayLength() is var count && count > most)
+        {
+            problems.AddOnce($"This list has {count} entries.", Path, $"List {most} at most.");
             return [];
         }
 
@@ -70,10 +91,33 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
     {
         if (!IsThere)
             return null;
-        if (element!.Value.ValueKind == JsonValueKind.String)
-            return element.Value.GetString();
-        Wrong("a text", "Write it in quotes.");
+        if (element!.Value.ValueKind != JsonValueKind.String)
+        {
+            Wrong("a text", "Write it in quotes.");
+            return null;
+        }
+
+        var text = Decoded(element.Value);
+        if (text is null || text.Any(UnseenCharacters.Are))
+            problems.Add("This text holds characters that cannot be seen.", Path, "Type it again: letters, digits, spaces and marks alone.");
+        else if (text.Length > LongestText)
+            problems.Add($"This text is {text.Length} characters long.", Path, $"Write {LongestText} at most.");
+        else
+            return text;
         return null;
+    }
+
+    /// <summary>The text; none where an escape in it stands for half a character.</summary>
+    private static string? Decoded(JsonElement text)
+    {
+        try
+        {
+            return text.GetString();
+        }
+        catch (InvalidOperationException)
+        {
+            return null;
+        }
     }
 
     public string RequiredText()
@@ -82,7 +126,7 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
         if (!string.IsNullOrWhiteSpace(text))
             return text;
         if (!IsThere || text is not null)
-            Missing("a text in quotes");
+            Missing("a text in quotes that says something");
         return "";
     }
 
@@ -103,7 +147,7 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
         if (number >= least && number <= most)
             return number;
         problems.Add(
-            string.Create(CultureInfo.InvariantCulture, $"{number:0.######} is outside {least:0.######} to {most:0.######} [{unit}]."),
+            string.Create(CultureInfo.InvariantCulture, $"{Figure(number)} is outside {least:0.######} to {most:0.######} [{unit}]."),
             Path,
             "Check the unit and the figure.");
         return null;
@@ -178,7 +222,18 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
         return Choice<T>() ?? default;
     }
 
-    public void Missing(string wanted) => problems.Add("This is needed and missing.", Path, $"Give {wanted}.");
+    /// <summary>Tells that the field is needed; not where its parent is already told to be of the wrong kind.</summary>
+    public void Missing(string wanted)
+    {
+        if (!below)
+            problems.Add("This is needed and missing.", Path, $"Give {wanted}.");
+    }
 
     private void Wrong(string wanted, string remedy) => problems.Add($"This must be {wanted}.", Path, remedy);
+
+    /// <summary>For what is looked at once for every field in it.</summary>
+    private void WrongOnce(string wanted, string remedy) => problems.AddOnce($"This must be {wanted}.", Path, remedy);
+
+    private static string Figure(double number) =>
+        number.ToString(Math.Abs(number) is 0 or (>= 1e-6 and < 1e12) ? "0.######" : "G6", CultureInfo.InvariantCulture);
 }

@@ -20,21 +20,21 @@ public static class DryingQuestion
     public static readonly QuantityField AirSpeed = new("air-speed", QuantityKind.Speed, "speed of the air along the screen; a room with one fan when not given")
     {
         Least = 0,
-        Most = 20,
+        Most = InputLimits.MostAirSpeedMPerS,
     };
 
     public static readonly QuantityField WetThickness = new("wet-thickness", QuantityKind.Thickness, "wet emulsion as an even layer over the screen")
     {
         Required = true,
-        Above = 0,
-        Most = 2000,
+        Least = InputLimits.LeastWetUm,
+        Most = InputLimits.MostWetUm,
         TakesRange = true,
     };
 
     public static readonly QuantityField Solids = new("solids", QuantityKind.Share, "solids of the emulsion by weight")
     {
         Required = true,
-        Above = 0,
+        Least = InputLimits.LeastSolidsPercent,
         Most = 100,
         TakesRange = true,
     };
@@ -51,7 +51,7 @@ public static class DryingQuestion
     public static readonly QuantityField SafeMoisture = new(
         "safe-moisture", QuantityKind.Share, "most water the coat may hold when exposed, as a share of the dry coat")
     {
-        Above = 0,
+        Least = 0.1,
         Most = 100,
     };
 

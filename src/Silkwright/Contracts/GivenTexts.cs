@@ -36,6 +36,12 @@ public sealed class GivenTexts(IReadOnlyDictionary<string, string> texts, string
     {
         if (Text(field)?.Trim() is not { } text)
             return null;
+        if (text.Any(UnseenCharacters.Are))
+        {
+            Problems.Add($"{Where(field)} holds characters that cannot be seen.", Where(field), $"Type it again, for example {field.Example}.");
+            return null;
+        }
+
         if (text.Length > 0)
             return text;
         if (field.Required)

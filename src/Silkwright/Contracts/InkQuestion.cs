@@ -16,14 +16,14 @@ public static class InkQuestion
     {
         Required = true,
         Least = 0,
-        Most = 1000,
+        Most = InputLimits.MostEomUm,
         TakesRange = true,
     };
 
     public static readonly QuantityField Coverage = new("coverage", QuantityKind.Share, "share of the film that prints")
     {
         Required = true,
-        Above = 0,
+        Least = InputLimits.LeastCoveragePercent,
         Most = 100,
         TakesRange = true,
     };
@@ -31,8 +31,8 @@ public static class InkQuestion
     public static readonly QuantityField Area = new("area", QuantityKind.Area, "area of the film; multiplied by the coverage")
     {
         Required = true,
-        Above = 0,
-        Most = 100_000,
+        Least = InputLimits.LeastAreaCm2,
+        Most = InputLimits.MostAreaCm2,
         TakesRange = true,
     };
 
@@ -40,7 +40,7 @@ public static class InkQuestion
     {
         Required = true,
         Least = 1,
-        Most = 10_000_000,
+        Most = InputLimits.MostImpressions,
         Whole = true,
     };
 
@@ -49,7 +49,7 @@ public static class InkQuestion
     public static readonly QuantityField Transfer = new(
         "transfer", QuantityKind.Share, "share of the theoretical ink volume that reaches the garment; 60..85% when not given")
     {
-        Above = 0,
+        Least = 1,
         Most = 100,
         TakesRange = true,
     };
@@ -70,7 +70,7 @@ public static class InkQuestion
 
     public static readonly QuantityField VolumeSolids = new("volume-solids", QuantityKind.Share, "solids of the ink by volume; gives the dry deposit")
     {
-        Above = 0,
+        Least = 1,
         Most = 100,
         TakesRange = true,
     };

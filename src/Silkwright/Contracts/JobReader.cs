@@ -7,7 +7,6 @@ namespace Silkwright.Contracts;
 /// <summary>Reads JOB.json: docs/schema/job.json.</summary>
 public static class JobReader
 {
-    private const double MostImpressions = 10_000_000;
     private const int MostColours = 24;
 
     /// <param name="json">The document.</param>
@@ -23,12 +22,12 @@ public static class JobReader
             Name = root["name"].Text() ?? "A job without a name",
             Date = root["date"].Date(),
             Garment = Garment(root["garment"]),
-            Run = root["run"].RequiredCount(1, (long)MostImpressions),
+            Run = root["run"].RequiredCount(1, InputLimits.MostImpressions),
             DueDate = root["dueDate"].Date(),
-            Colours = [.. root["colours"].Entries().Select(Colour)],
+            Colours = [.. root["colours"].Entries(MostColours).Select(Colour)],
         };
-        if (job.Colours.Count is 0 or > MostColours)
-            problems.Add("A job has 1 to 24 colours.", $"{where}: colours", "List each colour with its ink: \"colours\": [{\"ink\": \"plastisol\"}].");
+        if (job.Colours.Count == 0 && problems.Problems.All(problem => problem.Where != root["colours"].Path))
+            problems.Add($"A job has 1 to {MostColours} colours.", root["colours"].Path, "List each colour with its ink: \"colours\": [{\"ink\": \"plastisol\"}].");
         problems.ThrowIfAny();
         return job;
     }
@@ -48,9 +47,9 @@ public static class JobReader
     };
 
     private static TypedNeeds? Needs(DocumentField field) => !field.IsThere ? null : new TypedNeeds(
-        field["finestLineUm"].Number("µm", 10, 50_000),
-        field["finestGapUm"].Number("µm", 10, 50_000),
+        field["finestLineUm"].Number("µm", InputLimits.LeastDetailUm, InputLimits.MostDetailUm),
+        field["finestGapUm"].Number("µm", InputLimits.LeastDetailUm, InputLimits.MostDetailUm),
         field["rulingLpi"].Number("1/in", 10, 200),
-        field["coveragePercent"].Number("%", 0.01, 100),
-        field["areaCm2"].Number("cm²", 0.1, 20_000));
+        field["coveragePercent"].Number("%", InputLimits.LeastCoveragePercent, 100),
+        field["areaCm2"].Number("cm²", InputLimits.LeastAreaCm2, InputLimits.MostAreaCm2));
 }

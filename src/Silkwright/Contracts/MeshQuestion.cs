@@ -7,26 +7,25 @@ public static class MeshQuestion
 {
     private const double UmPerCm = 10_000;
 
-    /// <summary>Coarser than 5/cm and finer than 250/cm no screen fabric is woven (common practice, no source).</summary>
     public static readonly QuantityField Count = new("count", QuantityKind.PerLength, "threads per length, the same both ways")
     {
         Required = true,
-        Least = 5,
-        Most = 250,
+        Least = InputLimits.LeastCountPerCm,
+        Most = InputLimits.MostCountPerCm,
     };
 
     public static readonly QuantityField Thread = new("thread", QuantityKind.Thickness, "thread diameter")
     {
         Required = true,
-        Above = 0,
-        Most = 1000,
+        Least = InputLimits.LeastThreadUm,
+        Most = InputLimits.MostThreadUm,
     };
 
     public static readonly QuantityField FabricThickness = new(
         "fabric-thickness", QuantityKind.Thickness, "measured thickness of the fabric; estimated from the weave when not given")
     {
-        Above = 0,
-        Most = 2000,
+        Least = InputLimits.LeastFabricUm,
+        Most = InputLimits.MostFabricUm,
     };
 
     public static IReadOnlyList<QuestionField> Fields => [Count, Thread, FabricThickness];

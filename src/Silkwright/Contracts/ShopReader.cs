@@ -10,6 +10,11 @@ namespace Silkwright.Contracts;
 /// <summary>Reads SHOP.json: docs/schema/shop.json. Everything in it may be missing.</summary>
 public static class ShopReader
 {
+    /// <summary>More kinds of mesh, emulsions, lamps or troughs no shop keeps (common practice, no source).</summary>
+    private const int MostMeshes = 200;
+    private const int MostEmulsions = 500;
+    private const int MostTools = 50;
+
     /// <param name="json">The document.</param>
     /// <param name="where">The file's name, for messages.</param>
     /// <exception cref="InputProblemException">Every fault of the document.</exception>
@@ -18,16 +23,16 @@ public static class ShopReader
         var problems = new ProblemList();
         var root = DocumentField.Root(json, where, problems);
         problems.ThrowIfAny();
-        var meshes = root["meshes"].Entries().Select(field => Fabric(field, problems)).ToArray();
+        var meshes = root["meshes"].Entries(MostMeshes).Select(field => Fabric(field, problems)).ToArray();
         var readings = root["readings"];
         var shop = new Shop
         {
             Name = root["name"].Text() ?? new Shop().Name,
             Meshes = meshes,
             Frames = [.. root["frames"].Entries().Select(field => FrameOf(field, meshes, problems))],
-            Troughs = [.. root["troughs"].Entries().Select(TroughOf)],
-            Emulsions = [.. root["emulsions"].Entries().Select(EmulsionOf)],
-            Lamps = [.. root["lamps"].Entries().Select(LampOf)],
+            Troughs = [.. root["troughs"].Entries(MostTools).Select(TroughOf)],
+            Emulsions = [.. root["emulsions"].Entries(MostEmulsions).Select(EmulsionOf)],
+            Lamps = [.. root["lamps"].Entries(MostTools).Select(LampOf)],
             Film = FilmOf(root["film"], problems),
             Room = RoomOf(root["room"]),
             ExposureReadings = [.. readings["exposure"].Entries().Select(field => ExposureReadingOf(field, meshes, problems))],
@@ -35,21 +40,29 @@ public static class ShopReader
             Prices = PricesOf(root["prices"]),
             ScreensPerDay = root["screensPerDay"].Number("1/d", 0.01, 5000),
         };
-        foreach (var twice in shop.Emulsions.GroupBy(e => e.Id, StringComparer.OrdinalIgnoreCase).Where(g => g.Key.Length > 0 && g.Count() > 1))
-            problems.Add($"Two emulsions are called '{twice.Key}'.", $"{where}: emulsions", "Give each its own id; two lots of one emulsion are two entries.");
+        Twice(shop.Emulsions.Select(emulsion => emulsion.Id), "emulsions", "Give each its own id; two lots of one emulsion are two entries.");
+        Twice(shop.Troughs.Select(trough => trough.Id), "troughs", "Give each its own id.");
+        Twice(shop.Lamps.Select(lamp => lamp.Id), "lamps", "Give each its own id.");
+        ShopReferences.Check(readings, shop, problems);
         problems.ThrowIfAny();
         return shop;
+
+        void Twice(IEnumerable<string> ids, string list, string remedy)
+        {
+            foreach (var twice in ids.GroupBy(id => id, StringComparer.OrdinalIgnoreCase).Where(same => same.Key.Length > 0 && same.Count() > 1))
+                problems.Add($"Two {list} are called '{twice.Key}'.", $"{where}: {list}", remedy);
+        }
     }
 
     private static MeshFabric Fabric(DocumentField field, ProblemList problems)
     {
         var fabric = new MeshFabric(
-            field["countPerCm"].RequiredNumber("1/cm", 5, 220),
-            field["threadUm"].RequiredNumber("µm", 15, 500),
+            field["countPerCm"].RequiredNumber("1/cm", InputLimits.LeastCountPerCm, InputLimits.MostCountPerCm),
+            field["threadUm"].RequiredNumber("µm", InputLimits.LeastThreadUm, InputLimits.MostThreadUm),
             field["dyed"].YesNo() ?? false)
         {
-            FabricThicknessUm = field["fabricThicknessUm"].Number("µm", 20, 1500),
-            TensionNPerCm = field["tensionNPerCm"].Number("N/cm", 1, 80),
+            FabricThicknessUm = field["fabricThicknessUm"].Number("µm", InputLimits.LeastFabricUm, InputLimits.MostFabricUm),
+            TensionNPerCm = field["tensionNPerCm"].Number("N/cm", InputLimits.LeastTensionNPerCm, InputLimits.MostTensionNPerCm),
         };
         if (fabric.CountPerCm * fabric.ThreadUm >= 10_000)
             problems.Add($"The threads of {fabric.Name} would overlap.", field.Path, "Give threads per centimetre (not per inch) and the thread in µm.");
@@ -79,13 +92,13 @@ public static class ShopReader
         InsideWidthMm = field["insideWidthMm"].RequiredNumber("mm", 50, 5000),
         InsideHeightMm = field["insideHeightMm"].RequiredNumber("mm", 50, 5000),
         Mesh = MeshRef(field["mesh"], meshes, problems),
-        TensionNPerCm = field["tensionNPerCm"].Number("N/cm", 1, 80),
+        TensionNPerCm = field["tensionNPerCm"].Number("N/cm", InputLimits.LeastTensionNPerCm, InputLimits.MostTensionNPerCm),
         Count = field["count"].Count(0, 100_000) ?? 1,
     };
 
     private static Trough TroughOf(DocumentField field, int index) => new(
         field["id"].Text() ?? $"trough {index + 1}",
-        field["edgeRadiusMm"].RequiredNumber("mm", 0.2, 3),
+        field["edgeRadiusMm"].RequiredNumber("mm", CoatDefaults.LeastEdgeMm, CoatDefaults.MostEdgeMm),
         field["widthMm"].Number("mm", 50, 3000));
 
     private static StencilEmulsion EmulsionOf(DocumentField field) => new()
@@ -93,7 +106,7 @@ public static class ShopReader
         Id = field["id"].RequiredText(),
         Family = field["family"].RequiredChoice<EmulsionFamily>(),
         Resists = field["resists"].IsThere ? [.. field["resists"].Entries().Select(ink => ink.RequiredChoice<InkKind>())] : null,
-        SolidsPercent = field["solidsPercent"].Number("%", 10, 100),
+        SolidsPercent = field["solidsPercent"].Number("%", InputLimits.LeastSolidsPercent, 100),
         PotLifeDays = field["potLifeDays"].Number("d", 0.1, 1500),
         ShelfLifeMonths = field["shelfLifeMonths"].Number("months", 0.5, 60),
         RelativeExposure = field["relativeExposure"].Number("1", 0.01, 5),
@@ -126,7 +139,7 @@ public static class ShopReader
         if (!field.IsThere)
             return null;
         var film = new FilmDensity(field["dMaxUv"].RequiredNumber("1", 0, 6), field["dMinUv"].RequiredNumber("1", 0, 6));
-        if (film.DMinUv >= film.DMaxUv)
+        if (film.DMinUv >= film.DMaxUv && field["dMaxUv"].IsThere && field["dMinUv"].IsThere)
             problems.Add("The clear film is as dense as the black.", field.Path, "dMaxUv is the black's UV density, dMinUv the clear's.");
         return film;
     }
@@ -136,16 +149,18 @@ public static class ShopReader
         Celsius = field["celsius"].Number("°C", -20, 60),
         HumidityPercent = field["humidityPercent"].Number("%", 0, 100),
         Light = field["light"].Choice<RoomLight>(),
-        AirSpeedMPerS = field["airSpeedMPerS"].Number("m/s", 0, 30),
-        AltitudeM = field["altitudeM"].Number("m", -500, 6000),
+        AirSpeedMPerS = field["airSpeedMPerS"].Number("m/s", 0, InputLimits.MostAirSpeedMPerS),
+        AltitudeM = field["altitudeM"].Number("m", InputLimits.LeastAltitudeM, InputLimits.MostAltitudeM),
     };
 
     private static ExposureReading ExposureReadingOf(DocumentField field, IReadOnlyList<MeshFabric> meshes, ProblemList problems)
     {
-        var seconds = field["seconds"].Number("s", 0.01, 100_000);
-        var units = field["units"].Number("units", 0.01, 10_000_000);
+        var seconds = field["seconds"].Number("s", InputLimits.LeastExposure, InputLimits.MostExposureSeconds);
+        var units = field["units"].Number("units", InputLimits.LeastExposure, InputLimits.MostExposureUnits);
         if (!field["seconds"].IsThere && !field["units"].IsThere)
             field["seconds"].Missing("the exposure in seconds, or in the machine's own units as \"units\"");
+        if (field["seconds"].IsThere && field["units"].IsThere)
+            problems.Add("The exposure is given twice, in seconds and in units.", field["units"].Path, "Give the one that this lamp counts.");
         return new ExposureReading
         {
             EmulsionId = field["emulsion"].RequiredText(),
@@ -154,10 +169,10 @@ public static class ShopReader
             On = field["on"].Date(),
             Test = new StepTest(
                 seconds ?? units ?? 1,
-                field["solidStep"].Count(0, 40),
+                field["solidStep"].Count(0, InputLimits.MostWedgeSteps),
                 field["squeegeeSideSoft"].YesNo(),
-                field["finestLineUm"].Number("µm", 5, 50_000),
-                field["finestGapUm"].Number("µm", 5, 50_000),
+                field["finestLineUm"].Number("µm", InputLimits.LeastDetailUm, InputLimits.MostDetailUm),
+                field["finestGapUm"].Number("µm", InputLimits.LeastDetailUm, InputLimits.MostDetailUm),
                 field["damp"].YesNo() ?? false),
         };
     }
@@ -172,7 +187,7 @@ public static class ShopReader
             Mesh = MeshRef(field["mesh"], meshes, problems) ?? new MeshFabric(43, 80),
             Strokes = StrokeText.TryRead(field["strokes"].RequiredText(), field["strokes"].Path, problems) ?? [],
             TroughId = field["trough"].Text(),
-            EomUm = field["eomUm"].RequiredNumber("µm", 0, 1000),
+            EomUm = field["eomUm"].RequiredNumber("µm", 0, InputLimits.MostEomUm),
             On = field["on"].Date(),
         };
     }

@@ -5,36 +5,37 @@ namespace Silkwright.Contracts;
 /// <summary>What <c>expose step</c> asks for.</summary>
 public static class StepQuestion
 {
-    /// <summary>Wedges have 14 to 41 steps (common practice, no source).</summary>
-    private const double MostSteps = 41;
-
-    public static readonly QuantityField Seconds = new("seconds", QuantityKind.Time, "exposure the strip had, in time; or give --units") { Above = 0, Most = 86_400 };
+    public static readonly QuantityField Seconds = new("seconds", QuantityKind.Time, "exposure the strip had, in time; or give --units")
+    {
+        Least = InputLimits.LeastExposure,
+        Most = InputLimits.MostExposureSeconds,
+    };
 
     public static readonly QuantityField Units = new(
         "units", QuantityKind.Number, "exposure the strip had, in the machine's own integrator units; never converted to time")
     {
-        Above = 0,
-        Most = 1e9,
+        Least = InputLimits.LeastExposure,
+        Most = InputLimits.MostExposureUnits,
     };
 
     public static readonly QuantityField Observed = new("observed", QuantityKind.Number, "last step of the wedge that stayed fully hard")
     {
         Required = true,
         Least = 1,
-        Most = MostSteps,
+        Most = InputLimits.MostWedgeSteps,
     };
 
     public static readonly QuantityField Target = new("target", QuantityKind.Number, "the step that should be the last solid one; 7 is usual")
     {
         Required = true,
         Least = 1,
-        Most = MostSteps,
+        Most = InputLimits.MostWedgeSteps,
     };
 
     public static readonly QuantityField DensityPerStep = new("density-per-step", QuantityKind.Number, "density from step to step of the wedge; 0.15 when not given")
     {
-        Above = 0,
-        Most = 1,
+        Least = InputLimits.LeastDensityPerStep,
+        Most = InputLimits.MostDensityPerStep,
     };
 
     public static IReadOnlyList<QuestionField> Fields => [Seconds, Units, Observed, Target, DensityPerStep];

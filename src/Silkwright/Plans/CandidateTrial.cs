@@ -73,12 +73,15 @@ internal static class CandidateTrial
     private static (Trough Trough, CoatPrediction Coat) Coat(StencilEmulsion emulsion, ColourBrief brief)
     {
         var wanted = CoatTarget.EomUm(brief.Mesh.Mesh, brief.Colour.Ink, brief.Underbase, brief.Halftone);
-        var readings = brief.Shop.CoatReadings.Where(reading => Same(reading.EmulsionId, emulsion.Id)).ToArray();
+        var readings = brief.Shop.CoatReadings.Where(reading => Same(reading.EmulsionId, emulsion.Id) && IsKnown(reading.TroughId)).ToArray();
         return brief.Shop.Troughs
             .Select(trough => (Trough: trough, Coat: CoatModel.For(
                 wanted, brief.Mesh.Mesh, emulsion, trough, [.. readings.Select(reading => Taken(reading, trough))])))
             .OrderBy(choice => Math.Abs(choice.Coat.EomUm.Value - wanted) + choice.Coat.Strokes.Count)
             .First();
+
+        // what a trough of unknown edge has left says nothing about the others
+        bool IsKnown(string? troughId) => troughId is null || brief.Shop.Troughs.Any(trough => Same(trough.Id, troughId));
 
         // a reading that names no trough counts for whichever is asked about
         GaugeReading Taken(CoatReading reading, Trough asked) => new(

@@ -19,7 +19,7 @@ public sealed class BadInputTests : IDisposable
     [InlineData("ink --mesh 61/cm --thread 64um --eom 12um --coverage 35% --area 900cm2 --impressions 600 --ink tar", "not known", "plastisol")]
     [InlineData("expose step --observed 5 --target 7", "exposure of the strip is missing", "--units")]
     [InlineData("expose step --seconds 60s --units 60 --observed 5 --target 7", "two ways", "one of the two")]
-    [InlineData("expose step --seconds 0s --observed 5 --target 7", "out of range", "above 0s")]
+    [InlineData("expose step --seconds 0s --observed 5 --target 7", "out of range", "at least 0.01s")]
     [InlineData("dry air --temperature 25 --humidity 50%", "no unit", "C, F")]
     [InlineData("dry time --temperature 46C --humidity 35% --wet-thickness 60um --solids 40%", "out of range", "hardens the coat")]
     [InlineData("film nowhere.tif", "no such file", "Check the name")]

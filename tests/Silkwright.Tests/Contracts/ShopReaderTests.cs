@@ -43,7 +43,7 @@ public class ShopReaderTests
     public void Units_of_a_machine_stay_units()
     {
         var shop = ShopReader.Read(
-            """{"lamps": [{"kind": "ledArray", "counts": "units"}], "readings": {"exposure": [{"emulsion": "Wren", "units": 120, "solidStep": 6}]}}""",
+            """{"lamps": [{"kind": "ledArray", "counts": "units"}], "emulsions": [{"id": "Wren", "family": "diazo"}], "readings": {"exposure": [{"emulsion": "Wren", "units": 120, "solidStep": 6}]}}""",
             "shop.json");
         Assert.Equal(ExposureCount.Units, shop.Lamps[0].Counts);
         Assert.Equal(120, shop.ExposureReadings[0].Test.Amount);

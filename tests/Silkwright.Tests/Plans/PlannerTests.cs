@@ -1,8 +1,10 @@
 using System.Text.Json;
 using CsCheck;
+using Silkwright.Coating;
 using Silkwright.Contracts;
 using Silkwright.Emulsion;
 using Silkwright.Estimates;
+using Silkwright.Mesh;
 using Silkwright.Plans;
 
 namespace Silkwright.Tests.Plans;
@@ -55,6 +57,19 @@ public class PlannerTests
                 Assert.True(QuantitiesHeld(document.RootElement) >= 6 * job.Colours.Count);
             },
             iter: 500);
+
+    [Fact]
+    public void A_coat_read_behind_a_trough_that_nobody_knows_teaches_nothing()
+    {
+        var shop = new Shop { Emulsions = [new StencilEmulsion { Id = "Wren", Family = EmulsionFamily.DualCure }], Troughs = [new Trough("round", 1.5)] };
+        var reading = new CoatReading { EmulsionId = "Wren", Mesh = new MeshFabric(61, 64), Strokes = [new Stroke(StrokeSide.Print), new Stroke(StrokeSide.Squeegee)], EomUm = 90 };
+        Assert.NotEqual(Eom(shop), Eom(shop with { CoatReadings = [reading with { TroughId = "round" }] }));
+        Assert.Equal(Eom(shop), Eom(shop with { CoatReadings = [reading with { TroughId = "a lent one" }] }));
+
+        static Estimate Eom(Shop shop) => Planner.Plan(
+            new Job { Name = "x", Date = RandomShops.Today, Run = 100, Colours = [new JobColour { Name = "x", Ink = InkKind.Plastisol, Kind = WorkKind.LeftChestSpot }] },
+            shop).Colours[0].Coat!.EomUm;
+    }
 
     private static int QuantitiesHeld(JsonElement element)
     {

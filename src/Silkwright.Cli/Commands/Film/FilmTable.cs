@@ -21,7 +21,7 @@ internal static class FilmTable
     private static void Print(FilmReading reading, IAnsiConsole console)
     {
         var film = reading.Measurement;
-        console.WriteLine($"{film.File}: {film.WidthPx} x {film.HeightPx} px at {Figures.Of(film.Dpi)} dpi, {ShownUnit.Millimetres.WriteBoth(film.WidthMm)} x {ShownUnit.Millimetres.WriteBoth(film.HeightMm)}");
+        console.WriteLine($"{PlainText.Of(film.File)}: {film.WidthPx} x {film.HeightPx} px at {Figures.Of(film.Dpi)} dpi, {ShownUnit.Millimetres.WriteBoth(film.WidthMm)} x {ShownUnit.Millimetres.WriteBoth(film.HeightMm)}");
         var sheet = new Table { Border = TableBorder.Simple }.AddColumns("", "prints", "gap");
         sheet.AddRow("Share of the film", ShownUnit.Percent.Write(film.CoveragePercent), ShownUnit.Percent.Write(100 - film.CoveragePercent));
         sheet.AddRow("Pieces", $"{film.Components.Image:#,0}", $"{film.Components.Gap:#,0}");

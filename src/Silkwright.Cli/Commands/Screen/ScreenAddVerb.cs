@@ -10,7 +10,7 @@ namespace Silkwright.Cli.Commands.Screen;
 internal static class ScreenAddVerb
 {
     private static readonly QuantityField Mesh = MeshQuestion.Count with { Name = "mesh", Meaning = "mesh count" };
-    private static readonly QuantityField Tension = new("tension", QuantityKind.Tension, "tension as read on the frame") { Above = 0, Most = 60 };
+    private static readonly QuantityField Tension = new("tension", QuantityKind.Tension, "tension as read on the frame") { Least = InputLimits.LeastTensionNPerCm, Most = InputLimits.MostTensionNPerCm };
     private static readonly TextField Frame = new("frame", "the label on the frame", "Q-07") { Required = true };
     private static readonly TextField Person = new("person", "who says so, by name", "\"Ines Tarrow\"") { Required = true };
     private static readonly TextField Id = new("id", "code for the screen; the next free one when not given", "S-0042");

@@ -15,7 +15,7 @@ internal static class ScreenTable
         var (screen, events, story) = record;
         var dyed = screen.MeshDyed ? ", dyed" : "";
         var tension = (story.TensionNPerCm ?? screen.TensionNPerCm) is { } read ? $", {Figures.Of(read)} N/cm" : "";
-        console.WriteLine($"{screen.Id}: frame {screen.Frame}, mesh {screen.Mesh.Name}{dyed}{tension}; {Names.Of(story.Stage)}, {story.Impressions:#,0} impressions");
+        console.WriteLine($"{screen.Id}: frame {PlainText.Of(screen.Frame)}, mesh {screen.Mesh.Name}{dyed}{tension}; {Names.Of(story.Stage)}, {story.Impressions:#,0} impressions");
         var holding = story.Entries.Select(entry => entry.Entry.Sequence).ToHashSet();
         var table = new Table { Border = TableBorder.Simple }.AddColumns("", "when", "what", "who", "");
         foreach (var entry in events)
@@ -23,9 +23,9 @@ internal static class ScreenTable
             table.AddRow(
                 new Text(entry.Sequence.ToString(CultureInfo.InvariantCulture)),
                 new Text(TimeZoneInfo.ConvertTime(entry.At, zone).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)),
-                new Text($"{Names.Of(entry.Kind)}{Facts(entry)}"),
-                new Text(entry.Person),
-                new Text(Remark(entry, holding.Contains(entry.Sequence))));
+                new Text(PlainText.Of($"{Names.Of(entry.Kind)}{Facts(entry)}")),
+                new Text(PlainText.Of(entry.Person)),
+                new Text(PlainText.Of(Remark(entry, holding.Contains(entry.Sequence)))));
         }
 
         console.Write(table);
