@@ -15,14 +15,14 @@ public static class InputLimits
     /// <summary>Half the finest thread that is woven. [µm]</summary>
     public const double LeastThreadUm = 15;
 
-    /// <summary>Twice the thread of the coarsest fabric. [µm]</summary>
-    public const double MostThreadUm = 1000;
+    /// <summary>The thread of the coarsest fabric. [µm]</summary>
+    public const double MostThreadUm = 500;
 
     /// <summary>A fabric is no thinner than its finest thread. [µm]</summary>
     public const double LeastFabricUm = 20;
 
     /// <summary>Two of the thickest threads. [µm]</summary>
-    public const double MostFabricUm = 2000;
+    public const double MostFabricUm = 1000;
 
     /// <summary>A mesh that hangs. [N/cm]</summary>
     public const double LeastTensionNPerCm = 1;
@@ -32,6 +32,12 @@ public static class InputLimits
 
     /// <summary>Thickest stencils, for high-density prints, come near 700 µm. [µm]</summary>
     public const double MostEomUm = 1000;
+
+    /// <summary>Thickest film that is laid for such stencils: a capillary film ends near its own thickness. [µm]</summary>
+    public const double MostFilmUm = 700;
+
+    /// <summary>Shallower than the exposure engine can reckon with. [µm]</summary>
+    public const double LeastPenetrationUm = 5;
 
     /// <summary>Below this there is no layer to speak of. [µm]</summary>
     public const double LeastWetUm = 1;

@@ -15,6 +15,9 @@ public static class ShopReader
     private const int MostEmulsions = 500;
     private const int MostTools = 50;
 
+    /// <summary>Learning from readings weighs each against every other; more of them teach nothing new. Keep the latest.</summary>
+    internal const int MostReadings = 500;
+
     /// <param name="json">The document.</param>
     /// <param name="where">The file's name, for messages.</param>
     /// <exception cref="InputProblemException">Every fault of the document.</exception>
@@ -35,8 +38,8 @@ public static class ShopReader
             Lamps = [.. root["lamps"].Entries(MostTools).Select(LampOf)],
             Film = FilmOf(root["film"], problems),
             Room = RoomOf(root["room"]),
-            ExposureReadings = [.. readings["exposure"].Entries().Select(field => ExposureReadingOf(field, meshes, problems))],
-            CoatReadings = [.. readings["coat"].Entries().Select(field => CoatReadingOf(field, meshes, problems))],
+            ExposureReadings = [.. readings["exposure"].Entries(MostReadings).Select(field => ExposureReadingOf(field, meshes, problems))],
+            CoatReadings = [.. readings["coat"].Entries(MostReadings).Select(field => CoatReadingOf(field, meshes, problems))],
             Prices = PricesOf(root["prices"]),
             ScreensPerDay = root["screensPerDay"].Number("1/d", 0.01, 5000),
         };
@@ -120,8 +123,8 @@ public static class ShopReader
         SensitisedOn = field["sensitisedOn"].Date(),
         StoredCelsius = field["storedCelsius"].Number("°C", -30, 60),
         Grams = field["grams"].Number("g", 0, 10_000_000),
-        FilmThicknessUm = field["filmThicknessUm"].Number("µm", 5, 1000),
-        PenetrationDepthUm = field["penetrationDepthUm"].Number("µm", 1, 10_000),
+        FilmThicknessUm = field["filmThicknessUm"].Number("µm", 5, InputLimits.MostFilmUm),
+        PenetrationDepthUm = field["penetrationDepthUm"].Number("µm", InputLimits.LeastPenetrationUm, 9_000),
         CriticalDoseMjPerCm2 = field["criticalDoseMjPerCm2"].Number("mJ/cm²", 0.01, 100_000),
     };
 

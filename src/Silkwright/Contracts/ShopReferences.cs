@@ -22,14 +22,14 @@ internal static class ShopReferences
         var emulsions = Ids(shop.Emulsions.Select(emulsion => emulsion.Id));
         var troughs = Ids(shop.Troughs.Select(trough => trough.Id));
         var lamps = Ids(shop.Lamps.Select(lamp => lamp.Id));
-        foreach (var (field, reading) in readings["coat"].Entries().Zip(shop.CoatReadings))
+        foreach (var (field, reading) in readings["coat"].Entries(ShopReader.MostReadings).Zip(shop.CoatReadings))
         {
             Known(field["emulsion"], reading.EmulsionId, emulsions, "emulsion", problems);
             Known(field["trough"], reading.TroughId, troughs, "trough", problems);
         }
 
         var meshes = shop.Meshes.Concat(shop.Frames.Select(frame => frame.Mesh).OfType<MeshFabric>()).Select(Called).ToHashSet();
-        foreach (var (field, reading) in readings["exposure"].Entries().Zip(shop.ExposureReadings))
+        foreach (var (field, reading) in readings["exposure"].Entries(ShopReader.MostReadings).Zip(shop.ExposureReadings))
         {
             Known(field["emulsion"], reading.EmulsionId, emulsions, "emulsion", problems);
             Known(field["lamp"], reading.LampId, lamps, "lamp", problems);

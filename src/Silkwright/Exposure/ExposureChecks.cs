@@ -3,6 +3,9 @@ namespace Silkwright.Exposure;
 /// <summary>Preconditions of an exposure case.</summary>
 internal static class ExposureChecks
 {
+    /// <summary>Wedges have 14 to 41 steps. Common practice, no source.</summary>
+    private const int MostWedgeSteps = 41;
+
     internal static void Check(ExposureCase exposure)
     {
         Require(exposure.Mesh is { CountPerCm: > 0, ThreadUm: > 0 }, exposure.Mesh, "Mesh count and thread must be above 0.");
@@ -29,9 +32,9 @@ internal static class ExposureChecks
             exposure.Tests,
             "Every strip's exposure must be above 0.");
         Require(
-            exposure.Tests.All(strip => strip.SolidStep is null or (>= 0 and <= 31)),
+            exposure.Tests.All(strip => strip.SolidStep is null or (>= 0 and <= MostWedgeSteps)),
             exposure.Tests,
-            "A solid step lies between 0 and 31.");
+            "A solid step lies between 0 and 41.");
     }
 
     private static void Require(bool holds, object? exposure, string message)
