@@ -47,11 +47,11 @@ internal sealed record PngHeader
             if (file.Position + length + 4 > file.Length)
                 throw FilmProblems.Damaged(name, "it ends before its pixels");
             if (kind.SequenceEqual("IHDR"u8) && length == 13)
-                header = Take(file, 13);
+                header = Take(file, kind, 13, name);
             else if (kind.SequenceEqual("PLTE"u8) && length <= 768)
-                palette = Take(file, (int)length);
+                palette = Take(file, kind, (int)length, name);
             else if (kind.SequenceEqual("pHYs"u8) && length == 9)
-                dpi = PhysicalDpi(Take(file, 9));
+                dpi = PhysicalDpi(Take(file, kind, 9, name));
             file.Position = at + 12 + length;
         }
     }
@@ -64,11 +64,28 @@ internal sealed record PngHeader
         return chunk[8] != 1 || Math.Abs((double)x - y) > 0.01 * Math.Max(x, y) ? null : Math.Round(x * MetresPerInch, 2);
     }
 
-    private static byte[] Take(Stream file, int count)
+    /// <summary>What a chunk holds, held to the check value behind it: a header read wrong is a film of another size.</summary>
+    private static byte[] Take(Stream file, ReadOnlySpan<byte> kind, int count, string name)
     {
-        var bytes = new byte[count];
+        var bytes = new byte[count + 4];
         file.ReadExactly(bytes);
-        return bytes;
+        var crc = ~Crc(bytes.AsSpan(0, count), Crc(kind, uint.MaxValue));
+        if (crc != BinaryPrimitives.ReadUInt32BigEndian(bytes.AsSpan(count)))
+            throw FilmProblems.Damaged(name, "its header does not match its check value");
+        return bytes[..count];
+    }
+
+    /// <summary>PNG specification, third edition, annex D.</summary>
+    private static uint Crc(ReadOnlySpan<byte> bytes, uint crc)
+    {
+        foreach (var one in bytes)
+        {
+            crc ^= one;
+            for (var bit = 0; bit < 8; bit++)
+                crc = (crc & 1) != 0 ? 0xEDB88320 ^ (crc >> 1) : crc >> 1;
+        }
+
+        return crc;
     }
 
     private static PngHeader From(byte[]? header, byte[] palette, double? dpi, long at, string name)

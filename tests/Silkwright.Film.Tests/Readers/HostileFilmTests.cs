@@ -21,7 +21,7 @@ public class HostileFilmTests
         File.WriteAllText(folder["a.tif"], "%PDF-1.7 and so on");
         Refused(folder["a.tif"], At1200, "neither a TIFF nor a PNG");
         File.WriteAllText(folder["b.tif"], string.Empty);
-        Refused(folder["b.tif"], At1200, "neither a TIFF nor a PNG");
+        Refused(folder["b.tif"], At1200, "it is empty");
     }
 
     [Fact]
@@ -78,6 +78,20 @@ public class HostileFilmTests
             File.WriteAllBytes(folder["b.tif"], bytes[..length]);
             _ = Refused(folder["b.tif"], At1200, "damaged");
         }
+    }
+
+    /// <summary>Byte 19 is the width's last, byte 24 the bit depth, byte 29 the first of the check value: PNG specification, clause 11.2.1.</summary>
+    [Theory]
+    [InlineData(19)]
+    [InlineData(24)]
+    [InlineData(29)]
+    public void A_png_whose_header_does_not_match_its_check_value_is_refused(int place)
+    {
+        using var folder = new TestFolder();
+        var bytes = Pngs.Make(new bool[40, 40], 0, 1, 47244);
+        bytes[place] ^= 0x03;
+        File.WriteAllBytes(folder["crc.png"], bytes);
+        _ = Refused(folder["crc.png"], At1200, "check value");
     }
 
     [Fact]
