@@ -17,6 +17,8 @@ internal sealed class DemoFolder(string path)
 
     public string Path { get; } = path;
 
+    private bool IsThere => File.Exists(System.IO.Path.Combine(Path, "screens.json")) && Directory.Exists(System.IO.Path.Combine(Path, "artwork"));
+
     private string FilmsPath => System.IO.Path.Combine(Path, "films");
 
     /// <summary>The folder named, or the one here, or the one beside or above the program.</summary>
@@ -35,12 +37,28 @@ internal sealed class DemoFolder(string path)
         throw new InputProblemException(new Problem("The demonstration is not here.", named ?? Name, "Name its folder, the one with shop.json, jobs and artwork."));
     }
 
+    /// <summary>Draws those of the films that belong to a demonstration and are not there yet: its films are drawn, not kept.</summary>
+    public static async Task DrawIfMissingAsync(IEnumerable<string> paths, Surroundings surroundings, CancellationToken cancel)
+    {
+        foreach (var missing in paths.Select(System.IO.Path.GetFullPath).Where(path => !File.Exists(path)).GroupBy(path => System.IO.Path.GetDirectoryName(path)!))
+        {
+            var demo = new DemoFolder(System.IO.Path.GetDirectoryName(missing.Key) ?? missing.Key);
+            if (missing.Key == demo.FilmsPath && demo.IsThere)
+                _ = await demo.DrawMissingFilmsAsync(surroundings, cancel, missing.Select(path => System.IO.Path.GetFileName(path)).ToHashSet());
+        }
+    }
+
     /// <summary>Draws the films that are not there yet. Each gets its name only when it is whole.</summary>
+    /// <param name="surroundings">Where progress goes.</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <param name="only">File names; none: all films.</param>
     /// <returns>The films drawn now.</returns>
-    public async Task<IReadOnlyList<string>> DrawMissingFilmsAsync(Surroundings surroundings, CancellationToken cancel)
+    public async Task<IReadOnlyList<string>> DrawMissingFilmsAsync(
+        Surroundings surroundings, CancellationToken cancel, IReadOnlySet<string>? only = null)
     {
         var recipes = Directory.GetFiles(System.IO.Path.Combine(Path, "artwork"), "*.json").Order(StringComparer.Ordinal)
             .SelectMany(FilmRecipeReader.Read)
+            .Where(recipe => only is null || only.Contains(recipe.File))
             .Where(recipe => !File.Exists(System.IO.Path.Combine(FilmsPath, recipe.File)))
             .ToArray();
         if (recipes.Length == 0)

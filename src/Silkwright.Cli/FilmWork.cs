@@ -5,7 +5,7 @@ using Silkwright.Film.Measuring;
 
 namespace Silkwright.Cli;
 
-/// <summary>Measures films side by side, a film a core.</summary>
+/// <summary>Measures films side by side, a film a core; those of the demonstration are drawn first where they are missing.</summary>
 internal static class FilmWork
 {
     /// <summary>The readings, in the order of the paths.</summary>
@@ -14,12 +14,14 @@ internal static class FilmWork
     /// <param name="surroundings">Where progress goes.</param>
     /// <param name="cancel">Stops the work.</param>
     /// <exception cref="InputProblemException">The faults of every film that can't be measured.</exception>
-    public static Task<T[]> MeasureAllAsync<T>(
+    public static async Task<T[]> MeasureAllAsync<T>(
         IReadOnlyList<string> paths,
         Func<string, IProgress<double>, CancellationToken, Task<T>> measure,
         Surroundings surroundings,
-        CancellationToken cancel) =>
-        FilmWatch.RunAsync(surroundings, [.. paths.Select(path => PlainText.Of(Path.GetFileName(path)))], "measuring", async progress =>
+        CancellationToken cancel)
+    {
+        await DemoFolder.DrawIfMissingAsync(paths, surroundings, cancel);
+        return await FilmWatch.RunAsync(surroundings, [.. paths.Select(path => PlainText.Of(Path.GetFileName(path)))], "measuring", async progress =>
         {
             var readings = new T[paths.Count];
             var faults = new ConcurrentDictionary<int, IReadOnlyList<Problem>>();
@@ -37,6 +39,7 @@ internal static class FilmWork
             });
             return faults.IsEmpty ? readings : throw new InputProblemException([.. faults.OrderBy(fault => fault.Key).SelectMany(fault => fault.Value)]);
         });
+    }
 
     /// <summary>Measures one film away from the thread that waits.</summary>
     public static Task<FilmReading> MeasureAsync(

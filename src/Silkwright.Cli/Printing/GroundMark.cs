@@ -1,4 +1,5 @@
 using Silkwright.Estimates;
+using Silkwright.Web.Look;
 
 namespace Silkwright.Cli.Printing;
 
@@ -14,14 +15,5 @@ internal static class GroundMark
         _ => "□",
     };
 
-    public static string Words(Ground ground) => ground switch
-    {
-        Ground.MeasuredHere => "measured here",
-        Ground.MeasuredElsewhere => "measured elsewhere",
-        Ground.Datasheet => "datasheet",
-        Ground.Model => "model",
-        _ => "common practice",
-    };
-
-    public static string Both(Ground ground) => $"{Mark(ground)} {Words(ground)}";
+    public static string Both(Ground ground) => $"{Mark(ground)} {Grounds.Words(ground)}";
 }

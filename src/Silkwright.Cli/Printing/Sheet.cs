@@ -21,8 +21,7 @@ internal sealed class Sheet
     {
         if (estimate is null)
             return this;
-        var range = estimate.Low < estimate.High ? unit.WriteRange(estimate.Low, estimate.High) : "";
-        return Row(what, unit.Write(estimate.Value), range, unit.WriteUs(estimate.Value), GroundMark.Both(estimate.Ground));
+        return Row(what, unit.Write(estimate), unit.WriteRange(estimate), unit.WriteUs(estimate), GroundMark.Both(estimate.Ground));
     }
 
     /// <summary>A word in place of a figure.</summary>

@@ -14,8 +14,7 @@ internal sealed class FinestSearch
     /// <summary>Places are collected up to this width when the finest is below it. [µm]</summary>
     public const double PlacesUpToUm = 500;
 
-    /// <summary>Most places that are told.</summary>
-    public const int MostPlaces = 200;
+    private const int MostPlaces = FinestFeature.MostPlaces;
 
     private const double LeastDiagonalMm = 0.25;
     private const double LeastAreaShare = 0.5;

@@ -15,7 +15,7 @@ public sealed record FilmWork(FilmWorkState State, double Share, IReadOnlyList<P
     public string Words => State switch
     {
         FilmWorkState.Waiting => "waiting",
-        FilmWorkState.Measuring => $"{Look.Figures.Plain(100 * Share, 0)} % measured",
+        FilmWorkState.Measuring => $"{Silkwright.Estimates.Figures.Plain(100 * Share, 0)} % measured",
         FilmWorkState.Stopped => "stopped",
         FilmWorkState.Failed => "cannot be measured",
         _ => "measured",

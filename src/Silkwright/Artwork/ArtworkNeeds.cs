@@ -11,6 +11,9 @@ public sealed record ArtworkNeeds
     /// <summary>Narrowest gap between printed parts: the narrowest wall of stencil. [µm]</summary>
     public Estimate? FinestGapUm { get; init; }
 
+    /// <summary>Narrow places of what prints, finest first; none where no film was measured.</summary>
+    public IReadOnlyList<FilmPlace> NarrowPlaces { get; init; } = [];
+
     /// <summary>Halftone ruling. [1/in]; none without halftone.</summary>
     public Estimate? RulingLpi { get; init; }
 

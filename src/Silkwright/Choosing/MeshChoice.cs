@@ -1,4 +1,3 @@
-using System.Globalization;
 using Silkwright.Artwork;
 using Silkwright.Estimates;
 using Silkwright.Mesh;
@@ -19,35 +18,52 @@ public static class MeshChoice
     /// <param name="needs">What the artwork asks for.</param>
     /// <param name="inkVolumeCm3PerM2">Ink wanted. [cm³/m²]</param>
     public static IReadOnlyList<MeshCandidate> Rank(IReadOnlyList<MeshFabric> meshes, ArtworkNeeds needs, double inkVolumeCm3PerM2) =>
-        [.. meshes
-            .Select(fabric => Judge(WovenMesh.Of(fabric), needs, inkVolumeCm3PerM2))
+        Rank([.. meshes.Select(WovenMesh.Of)], needs, inkVolumeCm3PerM2);
+
+    private static IReadOnlyList<MeshCandidate> Rank(WovenMesh[] meshes, ArtworkNeeds needs, double wanted)
+    {
+        var decides = LineThatDecides(needs, meshes.Min(mesh => mesh.SmallestLineUm.Value));
+        return [.. meshes
+            .Select(mesh => Judge(mesh, needs, decides, wanted))
             .OrderBy(candidate => candidate.Holds ? 0 : 1)
             .ThenBy(candidate => Penalty(candidate))
             .ThenBy(candidate => candidate.Mesh.Fabric.Dyed ? 0 : 1)];
+    }
 
-    private static MeshCandidate Judge(WovenMesh mesh, ArtworkNeeds needs, double wanted)
+    /// <summary>
+    /// The finest line that some mesh holds: what is finer is lost on all of them, so it speaks for none. [µm]
+    /// </summary>
+    private static double? LineThatDecides(ArtworkNeeds needs, double finestHeldUm)
+    {
+        if (needs.FinestLineUm is not { } finest || finest.Value >= finestHeldUm)
+            return needs.FinestLineUm?.Value;
+        return needs.NarrowPlaces.Select(place => place.WidthUm).Where(width => width >= finestHeldUm).DefaultIfEmpty(finestHeldUm).Min();
+    }
+
+    private static MeshCandidate Judge(WovenMesh mesh, ArtworkNeeds needs, double? decidingLineUm, double wanted)
     {
         var lineShort = Short(mesh.SmallestLineUm.Value, needs.FinestLineUm?.Value);
+        var decidingShort = Short(mesh.SmallestLineUm.Value, decidingLineUm);
         var dotShort = Short(mesh.SmallestDotUm.Value, needs.SmallestDotUm?.Value);
         double? threadsPerLine = needs.RulingLpi is { } ruling ? mesh.Fabric.CountPerCm * 2.54 / ruling.Value : null;
         var holds = lineShort <= 0 && dotShort <= 0 && threadsPerLine is not < FewestThreadsPerLine;
         var miss = Math.Abs(Math.Log(mesh.InkVolumeCm3PerM2.Value / wanted));
-        return new MeshCandidate(mesh, holds, Math.Max(0, Math.Max(lineShort, dotShort)), miss, threadsPerLine, Reason());
+        return new MeshCandidate(mesh, holds, Math.Max(0, Math.Max(decidingShort, dotShort)), miss, threadsPerLine, Reason());
 
         string Reason()
         {
             var name = mesh.Fabric.Name;
             if (lineShort > 0)
-                return $"{name} holds lines from {Mm(mesh.SmallestLineUm.Value)} mm; the film has {Mm(needs.FinestLineUm!.Value)} mm.";
+                return $"{name} holds lines from {Figures.Length(mesh.SmallestLineUm)}; the artwork has {Figures.Length(needs.FinestLineUm!)}.";
             if (threadsPerLine is < FewestThreadsPerLine)
-                return $"{name} has only {threadsPerLine:0.0} threads to a halftone line; moiré is next to certain below {FewestThreadsPerLine:0.0}.";
+                return $"{name} has only {Figures.Plain(threadsPerLine.Value)} threads to a halftone line; moiré is next to certain below {Figures.Plain(FewestThreadsPerLine)}.";
             if (dotShort > 0)
             {
                 var tone = Halftones.TonePercent(needs.RulingLpi!.Value, mesh.SmallestDotUm.Value);
-                return $"{name} holds dots from {Mm(mesh.SmallestDotUm.Value)} mm; tones under {tone:0} % lose dots, the film goes down to {Mm(needs.SmallestDotUm!.Value)} mm.";
+                return $"{name} holds dots from {Figures.Length(mesh.SmallestDotUm)}; tones under {Figures.Plain(tone, 0)} % lose dots, the artwork goes down to {Figures.Length(needs.SmallestDotUm!)}.";
             }
 
-            return $"{name} holds the finest detail and lays {mesh.InkVolumeCm3PerM2.Value:0} cm³/m² where about {wanted:0} is wanted.";
+            return $"{name} holds the finest detail and lays {Figures.Plain(mesh.InkVolumeCm3PerM2.Value, 0)} cm³/m² where about {Figures.Plain(wanted, 0)} is wanted.";
         }
     }
 
@@ -58,8 +74,4 @@ public static class MeshChoice
     }
 
     private static double Short(double held, double? needed) => needed is { } um ? Math.Log(held / um) : 0;
-
-    private static string Mm(Estimate um) => Mm(um.Value);
-
-    private static string Mm(double um) => (um / 1000).ToString("0.00", CultureInfo.InvariantCulture);
 }

@@ -18,6 +18,7 @@ internal sealed class CoatLearning
     /// <summary>Half width of a normal's middle 90 %, in standard deviations.</summary>
     private const double HalfWidth90 = 1.6449;
 
+    private readonly string emulsionId;
     private readonly GaugeReading[] readings;
     private readonly double[] spreads;
     private readonly Cholesky<double> covariance;
@@ -33,6 +34,7 @@ internal sealed class CoatLearning
         }
 
         var priors = readings.Select(reading => CoatModel.Predict(reading.Mesh, emulsion, reading.Trough, reading.Strokes)).ToArray();
+        emulsionId = emulsion.Id;
         // a capillary film has no strokes, whatever was noted with the reading
         var coats = readings.Zip(priors, (reading, prior) => reading with { Strokes = prior.Strokes }).ToArray();
         this.readings = coats;
@@ -68,13 +70,13 @@ internal sealed class CoatLearning
                     new("this coat's own readings too few", 100 * model / (model + reading)),
                 }.OrderByDescending(driver => driver.EffectPercent),
             ],
-            Notes = [.. prior.Notes, NoteOn(same)],
+            Notes = [.. prior.Notes, NoteOn(same, $"The coat of {emulsionId} on {mesh.Fabric.Name}")],
         };
     }
 
-    private Note NoteOn(int same) => same > 0
-        ? new Note($"Drawn from this shop's own readings: {same} of this very coat, {readings.Length - same} of others of this emulsion.", Ground.MeasuredHere)
-        : new Note($"Drawn from {readings.Length} of this shop's own readings of other coats of this emulsion.", Ground.Model);
+    private Note NoteOn(int same, string coat) => same > 0
+        ? new Note($"{coat}: drawn from this shop's own readings, {same} of this very coat and {readings.Length - same} of other coats of this emulsion.", Ground.MeasuredHere)
+        : new Note($"{coat}: drawn from this shop's own readings, {readings.Length} of other coats of this emulsion and none of this one.", Ground.Model);
 
     private double MeanOfSameCoat(GaugeReading one) =>
         readings.Where(other => Likeness(one, other) == 1).Average(other => other.EomUm);

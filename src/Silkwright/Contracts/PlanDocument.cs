@@ -123,6 +123,10 @@ public static class PlanDocument
             ["smallestLineUm"] = DocumentJson.Of(plan.Detail.SmallestLineUm),
             ["smallestDotUm"] = DocumentJson.Of(plan.Detail.SmallestDotUm),
         };
+        if (plan.Detail.Remedy is { } remedy)
+            document["remedy"] = RemedyOf(remedy);
+        if (plan.Detail.Coarser is { } coarser)
+            document["coarser"] = new JsonObject { ["mesh"] = coarser.Mesh.Mesh.Fabric.Name, ["placesLost"] = coarser.Places, ["sentence"] = coarser.Sentence };
         document.AddIfThere("finestLineUm", Maybe(plan.Needs.FinestLineUm));
         document.AddIfThere("finestGapUm", Maybe(plan.Needs.FinestGapUm));
         document.AddIfThere("rulingLpi", Maybe(plan.Needs.RulingLpi));
@@ -134,6 +138,18 @@ public static class PlanDocument
             ["yMm"] = place.YMm,
             ["widthUm"] = place.WidthUm,
         })]);
+        return document;
+    }
+
+    private static JsonObject RemedyOf(DetailRemedy remedy)
+    {
+        var document = new JsonObject { ["sentence"] = remedy.Sentence, ["placesLost"] = remedy.PlacesLost };
+        document.AddIfThere("mesh", remedy.Mesh?.Name);
+        document.AddIfThere("leastCountPerCm", remedy.LeastCountPerCm);
+        document.AddIfThere("thickestThreadUm", remedy.ThickestThreadUm);
+        document.AddIfThere("thickenToUm", Maybe(remedy.ThickenToUm));
+        document.AddIfThere("finestRulingLpi", remedy.FinestRulingLpi);
+        document.AddIfThere("lightestTonePercent", remedy.LightestTonePercent);
         return document;
     }
 

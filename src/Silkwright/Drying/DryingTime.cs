@@ -17,7 +17,7 @@ public static class DryingTime
     public const double RefuseAboveCelsius = 45;
 
     /// <summary>No longer time is told. [min]: one week</summary>
-    public const double LongestMinutes = 7 * 24 * 60;
+    public const double LongestMinutes = Figures.LongestMinutes;
 
     private const int CurvePoints = 80;
 

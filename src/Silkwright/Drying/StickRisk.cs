@@ -32,7 +32,7 @@ internal static class StickRisk
     {
         var humidity = string.Create(CultureInfo.InvariantCulture, $"{drying.HumidityPercent:0} %");
         if (drying.HumidityResistant)
-            return $"This coat is made to stay dry to the touch in damp air, and {humidity} relative humidity asks that of it.";
+            return $"This coat is made to stay dry to the touch in damp air; here it stands in {humidity} relative humidity.";
         return riskPercent switch
         {
             < 10 => $"At {humidity} relative humidity little water is left in the coat.",

@@ -11,7 +11,7 @@ internal static class ExposureNotes
         if (strips == 0)
         {
             yield return new Note(
-                "No step test on this lamp and emulsion: the figures are orders of magnitude. Make a step test before exposing a job.",
+                $"No step test of {exposure.Emulsion.Id} with {exposure.Lamp.Id} on {exposure.Mesh.Name}: its figures are orders of magnitude.",
                 Ground.CommonPractice);
         }
 
@@ -24,8 +24,8 @@ internal static class ExposureNotes
         if (exposure.Lamp.Counts == ExposureCount.Units)
         {
             yield return new Note(counts == ExposureCount.Units
-                ? "Amounts are this machine's own units; they mean nothing on another machine and are never converted."
-                : "This machine counts its own units, which only a step test on it can tell: the amounts are seconds, never converted.");
+                ? $"Amounts are the own units of {exposure.Lamp.Id}; they mean nothing on another machine and are never converted."
+                : $"{exposure.Lamp.Id} counts units of its own, which only a step test on it can tell: until then the amounts are seconds.");
         }
 
         if (exposure.FinestLineUm is null)
@@ -54,12 +54,12 @@ internal static class ExposureNotes
             if (lamp.DistanceMm is not null)
             {
                 yield return new Note(
-                    "The distance of an array or a tube bank was not reckoned with: the inverse square does not hold there.");
+                    $"The distance of {lamp.Id} was not reckoned with: the inverse square does not hold for an array or a tube bank.");
             }
         }
         else if (lamp.DistanceMm is null)
         {
-            yield return new Note(Text($"Lamp distance not given: {UsualExposure.DistanceMm(lamp.Kind):0} mm."), Ground.CommonPractice);
+            yield return new Note(Text($"Distance of {lamp.Id} not given: {UsualExposure.DistanceMm(lamp.Kind):0} mm."), Ground.CommonPractice);
         }
 
         if (lamp.Kind == LampKind.Halogen)

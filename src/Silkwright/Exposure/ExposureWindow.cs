@@ -38,5 +38,8 @@ public sealed record ExposureWindow
     /// <summary>With no window: the changes that would open it, most promising first.</summary>
     public IReadOnlyList<string> OpensBy { get; init; } = [];
 
+    /// <summary>A strip on this lamp has told where the coat cures; until then the amounts are orders of magnitude.</summary>
+    public bool IsMeasured => Least.Ground == Ground.MeasuredHere;
+
     public IReadOnlyList<Note> Notes { get; init; } = [];
 }

@@ -103,7 +103,7 @@ public static class StencilLife
         if (life is { Family: EmulsionFamily.Diazo, MadeForInk: true, Ink: InkKind.WaterBased or InkKind.Discharge })
         {
             yield return new Note(
-                "A diazo made for water has run 50 000 to 75 000 impressions when exposed and built properly; that is one trade report.",
+                "A diazo made for water has run 50\u202f000 to 75\u202f000 impressions when exposed and built properly; that is one trade report.",
                 Ground.CommonPractice);
         }
 

@@ -22,6 +22,9 @@ public sealed record WovenMesh
     /// <summary>Spread of the rule for the smallest dot, as a share of itself. Common practice; [1]</summary>
     private const double SmallestDotShare = 0.15;
 
+    /// <summary>Threads that the smallest line spans. Common practice; [1]</summary>
+    public const double ThreadsPerSmallestLine = 3;
+
     /// <summary>Pitches that a line needs for a clean edge on a garment, the upper figure heard. Common practice; [1]</summary>
     private const double CleanLinePitches = 2;
 
@@ -70,7 +73,7 @@ public sealed record WovenMesh
             ? Estimate.Within(measured, ThicknessReadingShare, Ground.MeasuredHere)
             : ThicknessPerThread.Times(thread);
         var threadVolume = 2 / pitch * (Math.PI / 4) * thread * thread * CrimpLength;
-        var smallestLine = Math.Max(3 * thread, pitch);
+        var smallestLine = Math.Max(ThreadsPerSmallestLine * thread, pitch);
 
         return new WovenMesh
         {

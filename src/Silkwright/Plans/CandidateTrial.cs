@@ -24,7 +24,7 @@ internal static class CandidateTrial
     {
         var (trough, coat) = Coat(emulsion, brief);
         var drying = Dry(emulsion, coat, brief);
-        var (lamp, window) = Expose(emulsion, coat, brief);
+        var (lamp, window, lampBecause) = Expose(emulsion, coat, brief);
         return FinishesFor(brief.Colour.Ink)
             .Select(finish => Finished(finish))
             .MinBy(candidate => candidate.Cost.Total.Value)!;
@@ -55,6 +55,7 @@ internal static class CandidateTrial
                 Coat = coat,
                 Drying = drying,
                 Lamp = lamp,
+                LampBecause = lampBecause,
                 Exposure = window,
                 Finish = finish,
                 Life = life,
@@ -108,11 +109,11 @@ internal static class CandidateTrial
     }
 
     /// <summary>The lamp with tests of this emulsion on it; without any, the one that leaves the widest window.</summary>
-    private static (Lamp Lamp, ExposureWindow Window) Expose(StencilEmulsion emulsion, CoatPrediction coat, ColourBrief brief)
+    private static (Lamp Lamp, ExposureWindow Window, string? Because) Expose(StencilEmulsion emulsion, CoatPrediction coat, ColourBrief brief)
     {
         var mesh = brief.Mesh.Mesh;
         var fabric = mesh.Fabric;
-        return brief.Shop.Lamps
+        var lamps = brief.Shop.Lamps
             .Select(lamp => (Lamp: lamp, Tests: TestsOn(lamp)))
             .Select(choice => (choice.Lamp, choice.Tests, Window: ExposureModel.Window(new ExposureCase
             {
@@ -128,8 +129,22 @@ internal static class CandidateTrial
             })))
             .OrderByDescending(choice => choice.Tests.Any(test => !test.Damp))
             .ThenByDescending(choice => choice.Window.LatitudeStops)
-            .Select(choice => (choice.Lamp, choice.Window))
-            .First();
+            .ToArray();
+        return (lamps[0].Lamp, lamps[0].Window, Because());
+
+        string? Because()
+        {
+            if (lamps is not [var taken, var next, ..])
+                return null;
+            var test = $"step test of {emulsion.Id} on {fabric.Name}";
+            var wider = $"{Figures.Plain(taken.Window.LatitudeStops)} stops against {Figures.Plain(next.Window.LatitudeStops)} on {next.Lamp.Id}";
+            return (taken.Window.IsMeasured, next.Window.IsMeasured) switch
+            {
+                (true, false) => $"Exposed with {taken.Lamp.Id}: a {test} was made there and not on {next.Lamp.Id}.",
+                (true, true) => $"Exposed with {taken.Lamp.Id}: of the lamps with a {test} it leaves the widest window, {wider}.",
+                _ => $"Exposed with {taken.Lamp.Id}: no lamp has a {test} yet, and this one leaves the widest window, {wider}.",
+            };
+        }
 
         StepTest[] TestsOn(Lamp lamp) => [.. brief.Shop.ExposureReadings
             .Where(reading => Same(reading.EmulsionId, emulsion.Id))

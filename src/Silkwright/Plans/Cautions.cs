@@ -14,7 +14,7 @@ public static class Cautions
             Add("Before mixing", CautionLevel.Caution, "The sensitiser can irritate, and make skin allergic for life. Gloves, no dust, rinse at once; its safety data sheet decides.");
         if (emulsion?.Family is EmulsionFamily.DualCure or EmulsionFamily.Photopolymer)
             Add("Before coating", CautionLevel.Caution, "Some coats of this kind hold acrylates, which can make skin allergic for life. Nitrile gloves, no skin contact; the safety data sheet says whether this one does.");
-        Add("Before drying", CautionLevel.Warning, "Heat and dust are a fire load: a cabinet with thermostat and over-temperature cut-out, clean filters, no solvents or aerosols inside, not left alone. Above 40 °C the coat itself begins to harden.");
+        Add("Before drying", CautionLevel.Warning, "Heat and dust are a fire load. A cabinet with thermostat and over-temperature cut-out, clean filters, no solvents or aerosols inside, not left alone. Above 40 °C the coat itself begins to harden.");
         Add("Before exposing", CautionLevel.Warning, "Ultraviolet and violet light burn eyes and skin, and some people are far more sensitive than others. Closed cover or curtain, never look in; the lamp's manual and local rules decide.");
         Add("Before washing out", CautionLevel.Warning, "Pressure water injures, and water beside mains light or pumps kills. Face shield, ears covered, residual-current protection checked by a licensed electrician.");
         if (finish == StencilFinish.Hardened)
@@ -23,7 +23,7 @@ public static class Cautions
             Add("Before printing", CautionLevel.Warning, "Discharge inks give off formaldehyde and sulphur gases in the dryer. Extraction to the outside, wash the garments; the ink's safety data sheet and local limits decide.");
         if (ink is InkKind.Uv or InkKind.Solvent)
             Add("Before printing", CautionLevel.Warning, "Uncured UV ink holds acrylates that make skin allergic for life; solvent vapour is harmful and burns. Gloves, air, no flames; the safety data sheet decides.");
-        Add("Before reclaiming", CautionLevel.Warning, "Stencil removers are oxidisers, often periodate, and haze removers strong caustic: both blind and burn, and they must not meet each other or bleach. Goggles and shield, gloves, air; the safety data sheets and the local sewer's permit decide.");
+        Add("Before reclaiming", CautionLevel.Warning, "Stencil removers are oxidisers, often periodate, and haze removers strong caustic: both blind and burn. They must not meet each other or bleach. Goggles and shield, gloves, air; the safety data sheets and the local sewer's permit decide.");
         return cautions;
 
         void Add(string step, CautionLevel level, string text) => cautions.Add(new Caution(step, text, level));

@@ -34,12 +34,13 @@ public static class ColourNeeds
         return new ArtworkNeeds
         {
             FinestLineUm = Measured(Least([film.FinestImage?.WidthUm, film.FinestDot?.DiameterUm]) ?? coarse),
+            NarrowPlaces = film.FinestImage?.Places ?? [],
             FinestGapUm = Measured(film.FinestGap?.WidthUm ?? coarse),
             RulingLpi = finest is null ? null : Estimate.Within(finest.RulingLpi, 0.002, Ground.MeasuredHere),
             AngleDegrees = finest?.AngleDegrees,
             SmallestDotUm = Measured(dot),
             SmallestHoleUm = Measured(hole),
-            CoveragePercent = Estimate.Exact(film.CoveragePercent, Ground.MeasuredHere),
+            CoveragePercent = CoverageOf(film, PixelsOfDoubt * pixelUm),
             FilmAreaCm2 = Estimate.Exact(film.WidthMm * film.HeightMm / 100, Ground.MeasuredHere),
             FilmWidthMm = film.WidthMm,
             FilmHeightMm = film.HeightMm,
@@ -50,13 +51,35 @@ public static class ColourNeeds
             um, Math.Max(um / 2, um - (PixelsOfDoubt * pixelUm)), um + (PixelsOfDoubt * pixelUm), Ground.MeasuredHere);
     }
 
+    /// <summary>
+    /// A part of width w that is read wrong by a width d has its area wrong by the share d / w; the film's own widths say how much of
+    /// it is how wide. docs/engines/plans.md, equation 1.
+    /// </summary>
+    private static Estimate CoverageOf(FilmMeasurement film, double doubtUm)
+    {
+        var (upTo, told, doubt) = (0.0, 0.0, 0.0);
+        foreach (var share in film.ImageWidths)
+        {
+            doubt += (share.AreaPercent - told) / 100 * Wrong((upTo + share.UpToUm) / 2);
+            (upTo, told) = (share.UpToUm, share.AreaPercent);
+        }
+
+        doubt += (100 - told) / 100 * Wrong(upTo > 0 ? upTo : CoarseUm);
+        return Estimate.Within(film.CoveragePercent, doubt, Ground.MeasuredHere).Map(percent => Math.Min(percent, 100));
+
+        double Wrong(double widthUm) => Math.Min(1, doubtUm / widthUm);
+    }
+
     private static ArtworkNeeds Typed(TypedNeeds typed, ArtworkNeeds typical, JobColour colour)
     {
         var ruling = typed.RulingLpi is { } lpi ? Told(lpi) : typical.RulingLpi;
         var dot = typed.RulingLpi is { } typedLpi
             ? Estimate.WithinFactor(Halftones.DotDiameterUm(typedLpi, LightestToneAssumedPercent), 1.4, Ground.CommonPractice)
             : typical.SmallestDotUm;
-        var notes = new List<Note>();
+        var notes = new List<Note>
+        {
+            new($"{colour.Name}: figures as told, not measured, are taken as right to {TypedDoubt:0 %} either way.", Ground.CommonPractice),
+        };
         if (typed.RulingLpi is not null)
             notes.Add(new Note($"{colour.Name}: the lightest tone of the halftone is taken as {LightestToneAssumedPercent} %.", Ground.CommonPractice));
         if (typed is { FinestLineUm: null, RulingLpi: null } || typed.CoveragePercent is null || typed.AreaCm2 is null)
@@ -84,7 +107,7 @@ public static class ColourNeeds
             : $"{colour.Name}: no film and no kind of work; what is not given is assumed as for a full front in spot colour.",
         Ground.CommonPractice);
 
-    private static Estimate Told(double value) => Estimate.Within(value, TypedDoubt, Ground.MeasuredHere);
+    private static Estimate Told(double value) => Estimate.Within(value, TypedDoubt, Ground.CommonPractice);
 
     private static double? Least(IEnumerable<double?> values) => values.Where(v => v is not null).Min();
 }

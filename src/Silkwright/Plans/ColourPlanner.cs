@@ -17,7 +17,9 @@ internal static class ColourPlanner
         var dark = IsDark(job.Garment);
         var wanted = InkVolumeWanted.Cm3PerM2(colour.Ink, colour.Role == InkRole.Underbase, needs.RulingLpi is not null, dark);
         var meshes = MeshChoice.Rank(shop.Meshes, needs, wanted);
-        var (mesh, frame, fits) = WithFrame(meshes, needs, shop.Frames);
+        var carried = Carried(meshes, needs, shop.Frames);
+        var mesh = carried.Count > 0 ? carried[0] : meshes[0];
+        var (frame, fits) = FrameChoice.For(mesh.Mesh.Fabric, needs, shop.Frames);
         var brief = new ColourBrief
         {
             Colour = colour,
@@ -28,6 +30,7 @@ internal static class ColourPlanner
             On = job.Date,
             Shop = shop,
         };
+        var detail = DetailCheck.Of(mesh, meshes, carried, needs);
         var contest = EmulsionContest.Of(brief);
         var winner = contest.Winner;
         var plan = new ColourPlan
@@ -36,7 +39,7 @@ internal static class ColourPlanner
             Needs = needs,
             Frame = frame,
             Mesh = mesh.Mesh,
-            Detail = DetailCheck.Of(mesh, colour.Film),
+            Detail = detail,
             Emulsion = winner?.Emulsion,
             NearestFix = contest.NearestFix(),
             Coat = winner?.Coat,
@@ -50,7 +53,7 @@ internal static class ColourPlanner
             Spares = winner?.Spares,
             Cost = winner?.Cost,
             Cautions = Cautions.For(winner?.Emulsion, colour.Ink, winner?.Finish ?? StencilFinish.None),
-            Because = Reasons.For(brief, meshes, contest),
+            Because = Reasons.For(brief, meshes, detail, contest),
             Beaten = contest.Beaten(),
             Notes = NotesOf(needs, mesh, winner),
         };
@@ -65,22 +68,11 @@ internal static class ColourPlanner
             && darkNames.Any(name => colour.Contains(name, StringComparison.OrdinalIgnoreCase)));
     }
 
-    /// <summary>The best mesh that a frame carries the film on; the best mesh alone where no frame does.</summary>
-    private static (MeshCandidate Mesh, Frame? Frame, bool? Fits) WithFrame(
-        IReadOnlyList<MeshCandidate> meshes, ArtworkNeeds needs, IReadOnlyList<Frame> frames)
-    {
-        var choices = meshes
-            .Select(mesh => (Mesh: mesh, Found: FrameChoice.For(mesh.Mesh.Fabric, needs, frames)))
-            .Select(choice => (choice.Mesh, choice.Found.Frame, choice.Found.Fits))
-            .ToArray();
-        if (frames.Count == 0)
-            return choices[0];
-        var holding = choices.Where(choice => choice.Mesh.Holds && choice.Frame is not null && choice.Fits != false).ToArray();
-        if (holding.Length > 0)
-            return holding[0];
-        var carried = choices.Where(choice => choice.Frame is not null && choice.Fits != false).ToArray();
-        return carried.Length > 0 ? carried[0] : choices[0];
-    }
+    /// <summary>The meshes that some frame carries the film on, the best first; all of them where the shop named no frames.</summary>
+    private static IReadOnlyList<MeshCandidate> Carried(
+        IReadOnlyList<MeshCandidate> meshes, ArtworkNeeds needs, IReadOnlyList<Frame> frames) => frames.Count == 0
+        ? meshes
+        : [.. meshes.Where(mesh => FrameChoice.For(mesh.Mesh.Fabric, needs, frames) is { Frame: not null, Fits: not false })];
 
     private static InkResult InkFor(ColourBrief brief, CoatPrediction coat) => InkDeposit.Of(new InkCase
     {

@@ -10,4 +10,11 @@ namespace Silkwright.Plans;
 /// <param name="Reason">In one sentence.</param>
 /// <param name="TooFine">Places on the film that are finer.</param>
 public sealed record DetailVerdict(
-    bool Holds, Estimate SmallestLineUm, Estimate SmallestDotUm, string Reason, IReadOnlyList<FilmPlace> TooFine);
+    bool Holds, Estimate SmallestLineUm, Estimate SmallestDotUm, string Reason, IReadOnlyList<FilmPlace> TooFine)
+{
+    /// <summary>With artwork that the mesh does not hold: the ways out, nearest first.</summary>
+    public DetailRemedy? Remedy { get; init; }
+
+    /// <summary>The coarser mesh that would do but for a few places.</summary>
+    public CoarserMesh? Coarser { get; init; }
+}

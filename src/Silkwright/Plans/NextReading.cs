@@ -16,9 +16,9 @@ internal static class NextReading
     {
         var readings = chosen.SelectMany(candidate => new (MeasureNext Next, double Worth)[]
         {
-            (new($"Expose a step test of {candidate.Emulsion.Id} on the {candidate.Lamp.Id}, dry, with the wedge and the finest lines on the film.", "the exposure", 25),
+            (new($"Expose a step test of {candidate.Emulsion.Id} on the {candidate.Lamp.Id}, dry, with the wedge and the finest lines on the film.", "the exposure window", 25),
                 WholeEffect * Width(candidate.Exposure.Aim ?? candidate.Exposure.Least)),
-            (new($"Read the stencil thickness of the {candidate.Emulsion.Id} coat at five points, and the bare mesh beside it.", "the stencil's thickness, and with it exposure and edge", 3),
+            (new($"Read the stencil thickness of the {candidate.Emulsion.Id} coat at five points, and the bare mesh beside it.", "the stencil's thickness and, with it, the exposure and the edge", 3),
                 WholeEffect * Width(candidate.Coat.EomUm)),
             (new($"Write down the impressions of each {candidate.Emulsion.Id} screen when it fails or comes off sound.", "the print life and the spares", 1),
                 PartEffect * Width(candidate.Life.MedianImpressions)),

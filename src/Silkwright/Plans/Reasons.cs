@@ -1,17 +1,19 @@
-using System.Globalization;
 using Silkwright.Choosing;
+using Silkwright.Estimates;
 
 namespace Silkwright.Plans;
 
 /// <summary>Why this mesh and this emulsion, in sentences.</summary>
 internal static class Reasons
 {
-    public static IReadOnlyList<string> For(ColourBrief brief, IReadOnlyList<MeshCandidate> meshes, EmulsionContest contest)
+    public static IReadOnlyList<string> For(ColourBrief brief, IReadOnlyList<MeshCandidate> meshes, DetailVerdict detail, EmulsionContest contest)
     {
-        var reasons = new List<string> { brief.Mesh.Reason };
+        var reasons = new List<string>();
         var passedOver = meshes.FirstOrDefault(mesh => mesh != brief.Mesh);
         if (brief.Mesh.Holds && passedOver is not null)
-            reasons.Add(passedOver.Holds ? $"{passedOver.Mesh.Fabric.Name} would hold it too and lays {passedOver.Mesh.InkVolumeCm3PerM2.Value.ToString("0", CultureInfo.InvariantCulture)} cm³/m²." : $"The next, not taken: {passedOver.Reason}");
+            reasons.Add(passedOver.Holds ? $"{passedOver.Mesh.Fabric.Name} would hold it too and lays {Figures.Plain(passedOver.Mesh.InkVolumeCm3PerM2.Value, 0)} cm³/m²." : $"The next, not taken: {passedOver.Reason}");
+        if (detail.Coarser is { } coarser)
+            reasons.Add(coarser.Sentence);
         if (contest.Winner is not { } winner)
         {
             reasons.Add($"None of the {contest.RuledOut.Count} emulsions may be used; nearest way out: {contest.NearestFix()}.");
@@ -19,14 +21,23 @@ internal static class Reasons
         }
 
         reasons.Add($"{winner.Emulsion.Id}: {Clause.Of(winner.Resistance.Reason)}.");
-        reasons.Add(string.Create(CultureInfo.InvariantCulture, $"{winner.Life.FinishPercent.Value:0} of 100 such stencils finish {brief.Impressions:#,0} impressions ({winner.Life.FinishPercent.Low:0} to {winner.Life.FinishPercent.High:0})."));
+        if (winner.LampBecause is { } lamp)
+            reasons.Add(lamp);
+        reasons.Add($"{Figures.Value(winner.Life.FinishPercent)} of 100 such stencils finish {Figures.Whole(brief.Impressions)} impressions ({Figures.Interval(winner.Life.FinishPercent)}).");
         if (winner.Lot.DaysLeft is { } left)
-            reasons.Add(string.Create(CultureInfo.InvariantCulture, $"The lot keeps about {left.Value:0} more days ({left.Low:0} to {left.High:0})."));
+            reasons.Add($"The lot keeps about {Figures.Value(left)} more days ({Figures.Interval(left)}).");
         reasons.Add(contest.Allowed.Count > 1
-            ? string.Create(CultureInfo.InvariantCulture, $"Least expected cost of the {contest.Allowed.Count} that may be used: {winner.Cost.Total.Value:0.00} against {contest.Allowed[1].Cost.Total.Value:0.00} for {contest.Allowed[1].Emulsion.Id}.")
+            ? Cheapest(winner, contest.Allowed[1])
             : "The only emulsion on the shelf that may be used for this ink today.");
         if (winner.Emulsion.SeeThrough == true)
             reasons.Add("Its coat is see-through, which eases lining the job up by eye.");
         return reasons;
+
+        string Cheapest(StencilCandidate first, StencilCandidate second)
+        {
+            var difference = CostModel.Difference(second.Cost, first.Cost);
+            var call = difference.Low <= 0 ? ": too close to call" : "";
+            return $"Least expected cost of the {contest.Allowed.Count} that may be used, {Figures.Value(first.Cost.Total)} {brief.Shop.Prices.Currency}; {second.Emulsion.Id} costs {Figures.More(difference)} ({Figures.Interval(difference)}){call}.";
+        }
     }
 }

@@ -26,6 +26,9 @@ internal sealed record StencilCandidate
 
     public required Lamp Lamp { get; init; }
 
+    /// <summary>Why this lamp of several; none where the shop has one.</summary>
+    public required string? LampBecause { get; init; }
+
     public required ExposureWindow Exposure { get; init; }
 
     public required StencilFinish Finish { get; init; }

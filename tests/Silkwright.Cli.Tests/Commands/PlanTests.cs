@@ -47,12 +47,46 @@ public sealed class PlanTests : IDisposable
     }
 
     [Fact]
-    public async Task A_second_colour_does_not_write_the_same_caution_out_again()
+    public async Task A_second_colour_names_every_hazard_and_where_the_full_caution_stands()
     {
         var job = folder.Write("job.json", """{"run": 500, "colours": [{"ink": "plastisol"}, {"ink": "plastisol"}]}""");
         var run = await ShellRun.Of("plan", job, "--shop", DemoShop);
-        Assert.Equal(2, run.Output.Split("WARNING before exposing").Length - 1);
-        Assert.Single(run.Output.Split('\n'), row => row.Contains("WARNING before exposing: as told above", StringComparison.Ordinal));
+        var text = string.Join(' ', run.Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        var second = text[text.IndexOf("2 of 2", StringComparison.Ordinal)..];
+        Assert.Contains("WARNING before exposing: Ultraviolet and violet light burn eyes and skin", second, StringComparison.Ordinal);
+        Assert.Contains("both blind and burn. In full at colour 1, Colour 1.", second, StringComparison.Ordinal);
+        Assert.DoesNotContain("Closed cover", second, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_exposure_that_nobody_measured_asks_for_a_step_test_before_its_times()
+    {
+        var untested = folder.Write("job.json", """{"run": 500, "colours": [{"ink": "plastisol"}]}""");
+        var run = await ShellRun.Of("plan", untested);
+        var first = run.Output.IndexOf("MAKE A STEP TEST BEFORE EXPOSING", StringComparison.Ordinal);
+        Assert.InRange(first, 0, run.Output.IndexOf("Least that cures", StringComparison.Ordinal));
+        var tested = await ShellRun.Of("plan", House.Of("demo", "jobs", "phone-enquiry.json"), "--shop", DemoShop);
+        Assert.DoesNotContain("MAKE A STEP TEST", tested.Output, StringComparison.Ordinal);
+    }
+
+    /// <summary>A demonstration in small: its film is not kept, so the plan of its job draws it.</summary>
+    [Fact]
+    public async Task A_job_of_the_demonstration_draws_the_films_that_are_missing_and_its_head_tells_what_is_not_held()
+    {
+        foreach (var name in new[] { "artwork", "jobs" })
+            Directory.CreateDirectory(Path.Combine(folder.Path, name));
+        folder.Write("screens.json", "{}");
+        folder.Write("artwork/small.json", """
+            {"name": "small", "widthMm": 30, "heightMm": 30, "dpi": 600,
+             "films": [{"file": "small.tif", "shapes": [{"disc": [15, 15, 5]}, {"line": [5, 5, 25, 5], "lineMm": 0.05}]}]}
+            """);
+        var job = folder.Write("jobs/job.json", """{"run": 500, "colours": [{"name": "Line", "ink": "waterBased", "film": "../films/small.tif"}]}""");
+        var run = await ShellRun.Of("plan", job);
+        Assert.True(run.ExitCode == 0, run.Error);
+        Assert.Contains("drawing small.tif: done", run.Error, StringComparison.Ordinal);
+        var head = run.Output[..run.Output.IndexOf("1 of 1", StringComparison.Ordinal)];
+        Assert.Contains("DOES NOT HOLD the artwork. Thicken what is finer to", head, StringComparison.Ordinal);
+        Assert.DoesNotContain("waterBased", run.Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -100,7 +100,7 @@ public class StepTestLearningTests
         var units = ExposureCases.Usual(EmulsionFamily.DualCure) with { Lamp = new Lamp { Kind = LampKind.MetalHalide, Counts = ExposureCount.Units } };
         var without = ExposureModel.Window(units);
         Assert.Equal(ExposureCount.Seconds, without.Counts);
-        Assert.Contains(without.Notes, note => note.Text.Contains("never converted", StringComparison.Ordinal));
+        Assert.Contains(without.Notes, note => note.Text.Contains("only a step test on it can tell", StringComparison.Ordinal));
 
         var with = ExposureModel.Window(units with { Tests = [new StepTest(3000, 7), new StepTest(2100, 6)] });
         Assert.Equal(ExposureCount.Units, with.Counts);

@@ -52,6 +52,26 @@ public class ColourNeedsTests
         Assert.Equal(55, halftone.RulingLpi!.Value);
     }
 
+    /// <summary>A bar of 0.4 mm at 1200 dpi (21.2 µm a pixel) that is read a pixel too wide has 5.3 % too much area.</summary>
+    [Fact]
+    public void Coverage_is_as_uncertain_as_the_widths_it_is_made_of()
+    {
+        var bars = Film with { ImageWidths = [new WidthShare(300, 0), new WidthShare(500, 100)] };
+        var coverage = ColourNeeds.Of(Colour(bars)).CoveragePercent;
+        Assert.Equal(12, coverage.Value);
+        Assert.Equal(12 * 1.0529, coverage.High, 3);
+        Assert.Equal(12 * 0.9471, coverage.Low, 3);
+    }
+
+    [Fact]
+    public void What_was_told_is_not_measured()
+    {
+        var needs = ColourNeeds.Of(Colour(typed: new TypedNeeds(FinestLineUm: 250, FinestGapUm: 300, RulingLpi: 45, CoveragePercent: 30, AreaCm2: 900)));
+        Estimate?[] told = [needs.FinestLineUm, needs.FinestGapUm, needs.RulingLpi, needs.CoveragePercent, needs.FilmAreaCm2];
+        Assert.All(told, estimate => Assert.Equal(Ground.CommonPractice, estimate!.Ground));
+        Assert.Contains(needs.Notes, note => note.Text.Contains("as told", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void The_finest_of_several_rulings_decides()
     {

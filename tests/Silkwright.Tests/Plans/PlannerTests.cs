@@ -4,6 +4,7 @@ using Silkwright.Coating;
 using Silkwright.Contracts;
 using Silkwright.Emulsion;
 using Silkwright.Estimates;
+using Silkwright.Exposure;
 using Silkwright.Mesh;
 using Silkwright.Plans;
 
@@ -142,6 +143,22 @@ public class PlannerTests
         Assert.Null(colour.Emulsion);
         Assert.Equal("mix a fresh container of Kestrel", colour.NearestFix);
         Assert.Equal(2, colour.Beaten.Count);
+    }
+
+    [Fact]
+    public void With_two_lamps_the_plan_says_why_it_takes_one()
+    {
+        var shop = new Shop
+        {
+            Emulsions = [new StencilEmulsion { Id = "Wren", Family = EmulsionFamily.DualCure }],
+            Lamps = [new Lamp { Id = "array", Kind = LampKind.LedArray }, new Lamp { Id = "halide", Kind = LampKind.MetalHalide }],
+        };
+        Assert.Contains(Because(shop), reason => reason.Contains("no lamp has a step test of Wren", StringComparison.Ordinal));
+        var tested = shop with { ExposureReadings = [new ExposureReading { EmulsionId = "Wren", LampId = "halide", Test = new StepTest(60, 7) }] };
+        Assert.Contains(Because(tested), reason => reason.Contains("a step test of Wren", StringComparison.Ordinal) && reason.EndsWith("not on array.", StringComparison.Ordinal));
+        Assert.DoesNotContain(Because(shop with { Lamps = [shop.Lamps[0]] }), reason => reason.Contains("Exposed with", StringComparison.Ordinal));
+
+        static IReadOnlyList<string> Because(Shop shop) => Planner.Plan(Asking(InkKind.Plastisol, run: 300), shop).Colours[0].Because;
     }
 
     [Fact]

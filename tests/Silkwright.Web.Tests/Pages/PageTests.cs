@@ -46,6 +46,22 @@ public sealed class PageTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.Equal(6, html.Split("<li class=\"station\"").Length - 1);
         Assert.Contains("Band &lt;b&gt;tour&lt;/b&gt;", html, StringComparison.Ordinal);
         Assert.DoesNotContain("<b>tour</b>", html, StringComparison.Ordinal);
+        Assert.Contains("holds the artwork.", html[..html.IndexOf("<li class=\"station\"", StringComparison.Ordinal)], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_page_tells_before_the_line_what_is_not_held_and_before_the_times_that_a_step_test_is_due()
+    {
+        const string address = "/jobs/too-fine";
+        const string body = """{"id": "too-fine", "person": "Ada", "job": {"name": "Too fine", "run": 250, "colours": [{"ink": "plastisol", "needs": {"finestLineUm": 40}}]}}""";
+        using var content = new StringContent(body, System.Text.Encoding.UTF8, "application/json");
+        _ = (await web.Browser.PostAsync("/api/jobs", content, Cancel)).EnsureSuccessStatusCode();
+        var html = await web.Browser.GetStringAsync($"{address}?station=expose", Cancel);
+        var head = html[..html.IndexOf("<li class=\"station\"", StringComparison.Ordinal)];
+        Assert.Contains("does not hold the artwork.", head, StringComparison.Ordinal);
+        Assert.Contains("Thicken what is finer to", head, StringComparison.Ordinal);
+        Assert.InRange(html.IndexOf("Make a step test before exposing.", StringComparison.Ordinal), 0, html.IndexOf("Least that cures", StringComparison.Ordinal));
+        Assert.Contains("Thicken what is finer to", await web.Browser.GetStringAsync($"{address}/print", Cancel), StringComparison.Ordinal);
     }
 
     [Fact]

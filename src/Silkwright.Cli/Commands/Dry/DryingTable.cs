@@ -1,5 +1,6 @@
 using Silkwright.Cli.Printing;
 using Silkwright.Drying;
+using Silkwright.Estimates;
 using Spectre.Console;
 
 namespace Silkwright.Cli.Commands.Dry;
@@ -20,7 +21,7 @@ internal static class DryingTable
             sheet.Add("Safe to expose after", safe, ShownUnit.Minutes);
         else
             sheet.Say("Safe to expose", "never in this air");
-        sheet.Add("Risk that a film sticks", drying.StickRiskPercent, ShownUnit.Percent).Print(console);
+        sheet.Add("Risk that a film sticks", drying.StickRiskPercent, ShownUnit.Chance).Print(console);
         console.WriteLine(drying.StickReason);
         console.WriteLine();
         Curve(drying, console);
@@ -35,7 +36,7 @@ internal static class DryingTable
         foreach (var point in drying.Curve.Where((_, i) => i % every == 0))
         {
             var bar = new string('▬', (int)Math.Round(BarCharacters * point.MoisturePercent / Math.Max(most, double.Epsilon)));
-            console.WriteLine($"{Figures.Of(point.Minutes),8} min  {bar} {ShownUnit.Percent.Write(point.MoisturePercent)}");
+            console.WriteLine($"{Figures.Minutes(point.Minutes),10}  {bar} {ShownUnit.Percent.Write(point.MoisturePercent)}");
         }
 
         console.WriteLine();

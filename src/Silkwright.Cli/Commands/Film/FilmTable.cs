@@ -1,6 +1,7 @@
 using Silkwright.Artwork;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
+using Silkwright.Estimates;
 using Silkwright.Film.Measuring;
 using Spectre.Console;
 
@@ -21,11 +22,11 @@ internal static class FilmTable
     private static void Print(FilmReading reading, IAnsiConsole console)
     {
         var film = reading.Measurement;
-        console.WriteLine($"{PlainText.Of(film.File)}: {film.WidthPx} x {film.HeightPx} px at {Figures.Of(film.Dpi)} dpi, {ShownUnit.Millimetres.WriteBoth(film.WidthMm)} x {ShownUnit.Millimetres.WriteBoth(film.HeightMm)}");
+        console.WriteLine($"{PlainText.Of(film.File)}: {film.WidthPx} x {film.HeightPx} px at {Figures.Exact(film.Dpi)} dpi, {ShownUnit.Millimetres.WriteBoth(film.WidthMm)} x {ShownUnit.Millimetres.WriteBoth(film.HeightMm)}");
         var sheet = new Table { Border = TableBorder.Simple }.AddColumns("", "prints", "gap");
         sheet.AddRow("Share of the film", ShownUnit.Percent.Write(film.CoveragePercent), ShownUnit.Percent.Write(100 - film.CoveragePercent));
-        sheet.AddRow("Pieces", $"{film.Components.Image:#,0}", $"{film.Components.Gap:#,0}");
-        sheet.AddRow("Specks, left out", $"{film.Specks.Image:#,0}", $"{film.Specks.Gap:#,0}");
+        sheet.AddRow("Pieces", Figures.Whole(film.Components.Image), Figures.Whole(film.Components.Gap));
+        sheet.AddRow("Specks, left out", Figures.Whole(film.Specks.Image), Figures.Whole(film.Specks.Gap));
         sheet.AddRow("Finest", Width(film.FinestImage), Width(film.FinestGap));
         console.Write(sheet);
         Places("Finest line", film.FinestImage, console);
@@ -33,7 +34,7 @@ internal static class FilmTable
         if (film.FinestDot is { } dot)
             console.WriteLine($"  Finest dot: {ShownUnit.Micrometres.WriteBoth(dot.DiameterUm)} at {Place(dot.XMm, dot.YMm)}");
         Halftones(film.Halftones, console);
-        console.WriteLine($"  Measured at {Figures.Of(reading.MegapixelsPerSecond)} megapixels a second.");
+        console.WriteLine($"  Measured at {Figures.Exact(reading.MegapixelsPerSecond)} megapixels a second.");
         console.WriteLine();
         Notes.Print([.. FilmDocument.NotesOn(film)], console);
     }
@@ -59,7 +60,7 @@ internal static class FilmTable
             var holes = zone.SmallestHoleUm is { } hole ? $", smallest hole {ShownUnit.Micrometres.WriteBoth(hole)}" : "";
             Prose.Write(
                 console, "  ",
-                $"Halftone at {Place(zone.XMm, zone.YMm)}, {Figures.Of(zone.WidthMm)} x {Figures.Of(zone.HeightMm)} mm: {Figures.Of(zone.RulingLpi)} lines/in ({Figures.Of(zone.RulingLpi / 2.54)} /cm) at {zone.AngleDegrees:0.0} degrees, tones {Figures.Range(zone.TonePercentMin, zone.TonePercentMax)} %{dots}{holes}, {zone.CutDots:#,0} cut dots.");
+                $"Halftone at {Place(zone.XMm, zone.YMm)}, {Figures.Exact(zone.WidthMm)} x {Figures.Exact(zone.HeightMm)} mm: {Figures.Exact(zone.RulingLpi)} lines/in ({Figures.Exact(zone.RulingLpi / 2.54)} /cm) at {zone.AngleDegrees:0.0} degrees, tones {Figures.Exact(zone.TonePercentMin)} to {Figures.Exact(zone.TonePercentMax)} %{dots}{holes}, {Figures.Whole(zone.CutDots)} cut dots.");
         }
     }
 }

@@ -1,21 +1,21 @@
 using Silkwright.Cli.Printing;
-using Silkwright.Coating;
-using Silkwright.Contracts;
 using Silkwright.Estimates;
 using Silkwright.Exposure;
 using Silkwright.Life;
 using Silkwright.Plans;
+using Silkwright.Web.Look;
 using Spectre.Console;
 
 namespace Silkwright.Cli.Commands.Plan;
 
 /// <summary>One colour for people, along the making line: film, mesh, coat, dry, expose, wash out, print, reclaim.</summary>
 /// <param name="plan">The colour's plan.</param>
+/// <param name="number">Its place among the job's colours, from 1.</param>
 /// <param name="job">Its job.</param>
 /// <param name="currency">Of the costs.</param>
 /// <param name="console">Where to.</param>
-/// <param name="told">Cautions written out before; told in short again.</param>
-internal sealed class ColourTable(ColourPlan plan, Job job, string currency, IAnsiConsole console, HashSet<Caution> told)
+/// <param name="told">What was written out before, and at which colour; told in short again.</param>
+internal sealed class ColourTable(ColourPlan plan, int number, Job job, string currency, IAnsiConsole console, Dictionary<string, string> told)
 {
     /// <summary>Spots told; the document has them all.</summary>
     private const int SpotsTold = 3;
@@ -24,10 +24,10 @@ internal sealed class ColourTable(ColourPlan plan, Job job, string currency, IAn
     private readonly ShownUnit money = new(currency);
     private readonly List<Caution> cautions = [.. plan.Cautions];
 
-    public void Print(int number, int of)
+    public void Print(int of)
     {
         var film = plan.Colour.Film is { } measured ? $", film {measured.File}" : "";
-        console.WriteLine($"{number} of {of}  {plan.Colour.Name}  ({Names.Of(plan.Colour.Ink)}, {Names.Of(plan.Colour.Role)}{film})");
+        console.WriteLine($"{number} of {of}  {plan.Colour.Name}  ({Said.Of(plan.Colour.Ink)} ink, {Said.Of(plan.Colour.Role)}{film})");
         console.WriteLine(new string('─', console.Profile.Width));
         Film();
         Mesh();
@@ -63,10 +63,12 @@ internal sealed class ColourTable(ColourPlan plan, Job job, string currency, IAn
             lines.Say($"Frame {ShownUnit.Millimetres.WriteBoth(frame.InsideWidthMm)} x {ShownUnit.Millimetres.WriteBoth(frame.InsideHeightMm)} inside");
         lines.Figure("Holds lines from", plan.Detail.SmallestLineUm, ShownUnit.Micrometres);
         lines.Figure("Holds dots from", plan.Detail.SmallestDotUm, ShownUnit.Micrometres);
-        lines.Say($"{(plan.Detail.Holds ? "Holds the artwork" : "DOES NOT HOLD the artwork")}: {plan.Detail.Reason}");
+        lines.Say(plan.Detail.Reason);
+        if (plan.Detail.Remedy is { } remedy)
+            lines.Say($"DOES NOT HOLD the artwork. {remedy.Sentence}");
         if (plan.Detail.TooFine.Count > 0)
         {
-            var spots = plan.Detail.TooFine.Take(SpotsTold).Select(spot => $"{spot.XMm:0.0}, {spot.YMm:0.0} mm ({ShownUnit.Micrometres.Write(spot.WidthUm)})");
+            var spots = plan.Detail.TooFine.Take(SpotsTold).Select(spot => $"{spot.XMm:0.0}, {spot.YMm:0.0} mm ({ShownUnit.Micrometres.Write(Math.Round(spot.WidthUm))})");
             lines.Say($"Too fine for it: {string.Join("; ", spots)}{(plan.Detail.TooFine.Count > SpotsTold ? $"; {plan.Detail.TooFine.Count - SpotsTold} more" : "")}. Counted from the film's top left.");
         }
     }
@@ -86,7 +88,7 @@ internal sealed class ColourTable(ColourPlan plan, Job job, string currency, IAn
         lines.Station("COAT");
         Before("mixing", "degreasing", "coating");
         var lot = emulsion.Lot is { } named ? $", lot {named}" : "";
-        lines.Say($"{emulsion.Id}{lot}: {Strokes(coat)}{(plan.Trough is { } trough ? $" with the {trough.Id} trough" : "")}");
+        lines.Say($"{emulsion.Id}{lot}: {(coat.Strokes.Count == 0 ? "film laid on" : Said.Of(coat.Strokes))}{(plan.Trough is { } trough ? $", with the {trough.Id} trough" : "")}");
         lines.Figure("Emulsion over mesh", coat.EomUm, ShownUnit.Micrometres);
         lines.Figure("Stencil in all", coat.StencilUm, ShownUnit.Micrometres);
         lines.Figure("Emulsion, a square metre", coat.GramsPerM2, ShownUnit.Grams);
@@ -102,8 +104,9 @@ internal sealed class ColourTable(ColourPlan plan, Job job, string currency, IAn
         lines.Figure("Safe to expose", drying.MinutesToSafe, ShownUnit.Minutes);
         if (drying.MinutesToSafe is null)
             lines.Say("Never safe to expose in this air: dry the air first.");
-        lines.Figure("Risk that film sticks", drying.StickRiskPercent, ShownUnit.Percent);
-        lines.Say(drying.StickReason);
+        lines.Figure("Risk that film sticks", drying.StickRiskPercent, ShownUnit.Chance);
+        if (told.TryAdd(drying.StickReason, ""))
+            lines.Say(drying.StickReason);
     }
 
     private void Expose()
@@ -113,6 +116,8 @@ internal sealed class ColourTable(ColourPlan plan, Job job, string currency, IAn
         var unit = window.Counts == ExposureCount.Seconds ? ShownUnit.Seconds : ShownUnit.Units;
         lines.Station("EXPOSE");
         Before("exposing");
+        if (!window.IsMeasured)
+            lines.Say($"MAKE A STEP TEST BEFORE EXPOSING: nobody has measured {plan.Emulsion?.Id} with {plan.Lamp?.Id} on {plan.Mesh.Fabric.Name}, and the times below are orders of magnitude.");
         if (plan.Lamp is { } lamp)
             lines.Say($"With {lamp.Id}");
         lines.Figure("Least that cures", window.Least, unit);
@@ -120,7 +125,7 @@ internal sealed class ColourTable(ColourPlan plan, Job job, string currency, IAn
         lines.Figure("Most that holds detail", window.Most, unit);
         foreach (var line in ExposurePicture.Lines(window, unit))
             lines.Line(line);
-        lines.Say($"Latitude {window.LatitudeStops:0.0} stops, {window.LatitudeSteps:0.0} steps of a 0.15 wedge{(window.SolidStepAtAim is { } step ? $"; last solid step at the aim about {step:0}" : "")}. Film density in ultraviolet at least {window.RequiredFilmDensityUv:0.0}.");
+        lines.Say($"Latitude {Figures.Plain(window.LatitudeStops)} stops, {Figures.Plain(window.LatitudeSteps)} steps of a 0.15 wedge{(window.SolidStepAtAim is { } step ? $"; last solid step at the aim about {step:0}" : "")}. Film density in ultraviolet at least {window.RequiredFilmDensityUv:0.0}.");
         lines.Figure("Finest line held", window.FinestHeldUm, ShownUnit.Micrometres);
         if (window.Aim is null)
             lines.Say($"No exposure cures it and holds the detail. What would open a window: {string.Join("; ", window.OpensBy)}.");
@@ -147,9 +152,9 @@ internal sealed class ColourTable(ColourPlan plan, Job job, string currency, IAn
         lines.Station("PRINT");
         Before("printing");
         lines.Figure("Wet ink", plan.Ink?.WetDepositUm, ShownUnit.Micrometres);
-        lines.Figure("Ink for the run", plan.Ink?.InkGrams, ShownUnit.Grams);
+        lines.Weight("Ink for the run", plan.Ink?.InkGrams);
         lines.Figure("One stencil lasts", plan.Life?.MedianImpressions, ShownUnit.Impressions);
-        lines.Figure($"Finishes {job.Run * plan.Colour.ImpressionsPerGarment:#,0} imp.", plan.Life?.FinishPercent, ShownUnit.Percent);
+        lines.Figure($"Finishes {Figures.Whole(job.Run * plan.Colour.ImpressionsPerGarment)} imp.", plan.Life?.FinishPercent, ShownUnit.Percent);
         if (plan.Spares is { } spares)
             lines.Say(spares.Spares switch { 0 => "No spare screen pays.", 1 => "One spare screen pays.", var many => $"{many} spare screens pay." });
         lines.Station("AFTER");
@@ -176,7 +181,7 @@ internal sealed class ColourTable(ColourPlan plan, Job job, string currency, IAn
         lines.Station("BEATEN");
         foreach (var beaten in plan.Beaten)
         {
-            var dearer = beaten.CostDifference is { } more ? $" ({Figures.Of(more.Value)} {currency} more, {Figures.Range(more.Low, more.High)})" : "";
+            var dearer = beaten.CostDifference is { } more ? $" ({Figures.More(more)}: {Figures.Interval(more)} {currency} {GroundMark.Mark(more.Ground)})" : "";
             lines.Say($"{beaten.Emulsion.Id}{(beaten.RuledOut ? ", ruled out" : dearer)}: {beaten.Why}");
         }
     }
@@ -190,11 +195,10 @@ internal sealed class ColourTable(ColourPlan plan, Job job, string currency, IAn
 
     private void Tell(Caution caution)
     {
-        lines.Caution(caution, toldBefore: !told.Add(caution));
+        var before = told.GetValueOrDefault(caution.Text);
+        lines.Caution(caution, before);
+        if (before is null)
+            told.Add(caution.Text, $"colour {number}, {plan.Colour.Name}");
         cautions.Remove(caution);
     }
-
-    private static string Strokes(CoatPrediction coat) => coat.Strokes.Count == 0
-        ? "film laid on"
-        : $"strokes {StrokeText.Write(coat.Strokes)} (P print side, S squeegee side, small: empty-edge scrape, |: dry between)";
 }

@@ -1,4 +1,5 @@
 using Silkwright.Cli.Printing;
+using Silkwright.Estimates;
 using Silkwright.Exposure;
 
 namespace Silkwright.Cli.Commands.Plan;
@@ -18,7 +19,7 @@ internal static class ExposurePicture
         if (!(from > 0))
             yield break;
         var bar = string.Concat(Enumerable.Range(0, Characters).Select(i => Mark(window, from * Math.Pow(to / from, (i + 0.5) / Characters))));
-        yield return $"{bar}  {Figures.Of(from)} to {unit.Write(to)}";
+        yield return $"{bar}  {Figures.Whole(from)} to {unit.Write(Math.Round(to))}";
         if (window.Aim is { } aim)
         {
             var at = Math.Clamp((int)(Characters * Math.Log(aim.Value / from) / Math.Log(to / from)), 0, Characters - 1);

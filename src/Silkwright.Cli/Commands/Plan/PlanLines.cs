@@ -9,8 +9,8 @@ internal sealed class PlanLines(IAnsiConsole console)
 {
     private const int StationWidth = 9;
     private const int NameWidth = 24;
-    private const int FigureWidth = 23;
-    private const int RangeWidth = 23;
+    private const int FigureWidth = 21;
+    private const int RangeWidth = 25;
 
     private string station = "";
 
@@ -24,15 +24,24 @@ internal sealed class PlanLines(IAnsiConsole console)
     {
         if (estimate is null)
             return;
-        var range = estimate.Low < estimate.High ? unit.WriteRange(estimate.Low, estimate.High) : "";
-        Line($"{name,-NameWidth} {unit.WriteBoth(estimate.Value),-FigureWidth} {range,-RangeWidth} {GroundMark.Both(estimate.Ground)}");
+        Line($"{name,-NameWidth} {unit.WriteBoth(estimate),-FigureWidth} {unit.WriteRange(estimate),-RangeWidth} {GroundMark.Both(estimate.Ground)}");
+    }
+
+    /// <summary>A weight, in kilograms from one kilogram on.</summary>
+    public void Weight(string name, Estimate? grams)
+    {
+        if (grams?.Value >= 1000)
+            Figure(name, grams.Times(0.001), ShownUnit.Kilograms);
+        else
+            Figure(name, grams, ShownUnit.Grams);
     }
 
     /// <summary>A line that is not broken: a picture.</summary>
     public void Line(string text) => console.WriteLine(Margin() + text.TrimEnd());
 
-    public void Caution(Caution caution, bool toldBefore) =>
-        Prose.Write(console, Margin() + "! ", toldBefore ? $"{Cautions.Head(caution)}: as told above." : $"{Cautions.Head(caution)}: {caution.Text}");
+    /// <summary>A caution in full, or its hazard and where the full text stands.</summary>
+    public void Caution(Caution caution, string? inFullAt) => Prose.Write(
+        console, Margin() + "! ", $"{Cautions.Head(caution)}: {(inFullAt is null ? caution.Text : $"{caution.Hazard} In full at {inFullAt}.")}");
 
     private string Margin()
     {

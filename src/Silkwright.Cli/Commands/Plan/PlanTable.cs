@@ -11,9 +11,9 @@ internal static class PlanTable
     public static void Print(StencilPlan plan, IAnsiConsole console)
     {
         Head(plan, console);
-        var told = new HashSet<Caution>();
+        var told = new Dictionary<string, string>();
         for (var i = 0; i < plan.Colours.Count; i++)
-            new ColourTable(plan.Colours[i], plan.Job, plan.Currency, console, told).Print(i + 1, plan.Colours.Count);
+            new ColourTable(plan.Colours[i], i + 1, plan.Job, plan.Currency, console, told).Print(plan.Colours.Count);
         Notes.Print(plan.Notes, console);
     }
 
@@ -21,7 +21,7 @@ internal static class PlanTable
     {
         var job = plan.Job;
         var due = job.DueDate is { } day ? $", due {day:yyyy-MM-dd}" : "";
-        Prose.Write(console, "", $"{job.Name}: {job.Run:#,0} pieces, {Count(plan.Colours.Count, "colour")}{due}");
+        Prose.Write(console, "", $"{job.Name}: {Figures.Whole(job.Run)} pieces, {Count(plan.Colours.Count, "colour")}{due}");
         Prose.Write(console, "", $"{plan.ShopName}, planned for {job.Date:yyyy-MM-dd}");
         var lines = new PlanLines(console);
         lines.Station("JOB");
@@ -31,12 +31,20 @@ internal static class PlanTable
         foreach (var remark in plan.Films.Remarks)
             lines.Say(remark);
         if (plan.MeasureNext is { } next)
-            lines.Say($"Worth measuring next: {next.What} It would narrow {next.Changes} and takes {Figures.Of(next.Minutes)} minutes.");
+            lines.Say($"Worth measuring next: {next.What} It takes {Figures.Minutes(next.Minutes)} and narrows {next.Changes}.");
+        lines.Station("DETAIL");
+        foreach (var colour in plan.Colours)
+            lines.Say(Verdict(colour));
         console.WriteLine();
         console.WriteLine($"Each figure: the value, between what it usually lies (9 times in 10), and where it comes from:");
         console.WriteLine($"  {string.Join("   ", Enum.GetValues<Ground>().Select(GroundMark.Both))}");
         console.WriteLine();
     }
+
+    /// <summary>Whether the mesh holds the artwork, and the ways out where it does not.</summary>
+    private static string Verdict(ColourPlan colour) => colour.Detail.Remedy is { } remedy
+        ? $"{colour.Colour.Name}: {colour.Mesh.Fabric.Name} DOES NOT HOLD the artwork. {remedy.Sentence}"
+        : $"{colour.Colour.Name}: {colour.Mesh.Fabric.Name} holds the artwork.";
 
     private static string Count(int number, string what) => number == 1 ? $"1 {what}" : $"{number} {what}s";
 }

@@ -2,7 +2,9 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
+using Silkwright.Estimates;
 using Silkwright.Records.Screens;
+using Silkwright.Web.Look;
 using Spectre.Console;
 
 namespace Silkwright.Cli.Commands.Screen;
@@ -14,8 +16,8 @@ internal static class ScreenTable
     {
         var (screen, events, story) = record;
         var dyed = screen.MeshDyed ? ", dyed" : "";
-        var tension = (story.TensionNPerCm ?? screen.TensionNPerCm) is { } read ? $", {Figures.Of(read)} N/cm" : "";
-        console.WriteLine($"{screen.Id}: frame {PlainText.Of(screen.Frame)}, mesh {screen.Mesh.Name}{dyed}{tension}; {Names.Of(story.Stage)}, {story.Impressions:#,0} impressions");
+        var tension = (story.TensionNPerCm ?? screen.TensionNPerCm) is { } read ? $", {Figures.Exact(read)} N/cm" : "";
+        console.WriteLine($"{screen.Id}: frame {PlainText.Of(screen.Frame)}, mesh {screen.Mesh.Name}{dyed}{tension}; {Names.Of(story.Stage)}, {Figures.Whole(story.Impressions)} impressions");
         var holding = story.Entries.Select(entry => entry.Entry.Sequence).ToHashSet();
         var table = new Table { Border = TableBorder.Simple }.AddColumns("", "when", "what", "who", "");
         foreach (var entry in events)
@@ -33,7 +35,7 @@ internal static class ScreenTable
         {
             Prose.Write(
                 console, "  - ",
-                $"{(wait.Over ? "Lay" : "Lies")} {Figures.Of(wait.Minutes)} minutes between {Names.Of(wait.After)} and {Names.Of(wait.Before)}; {Figures.Of(wait.LimitMinutes)} is usual at most ({GroundMark.Words(wait.Ground)}).");
+                $"{(wait.Over ? "Lay" : "Lies")} {Figures.Minutes(wait.Minutes)} between {Names.Of(wait.After)} and {Names.Of(wait.Before)}; {Figures.Minutes(wait.LimitMinutes)} is usual at most ({Grounds.Words(wait.Ground)}).");
         }
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Silkwright.Estimates;
 using Silkwright.Records.Screens;
 using Silkwright.Web.Look;
 

@@ -1,3 +1,4 @@
+using Silkwright.Estimates;
 using Silkwright.Plans;
 using Silkwright.Web.Look;
 

@@ -78,7 +78,7 @@ public sealed record StationWords(string Figure, string Unit, string? Other, Est
             return None;
         if (drying.MinutesToSafe is not { } safe)
             return new("never", "safe in this air", null, null, drying.MinutesToTouchDry.Ground, drying.StickReason);
-        return new(Figures.Minutes(safe.Value), "until safe", null, safe, safe.Ground, drying.StickReason);
+        return new(Figures.Minutes(safe), "until safe", null, safe, safe.Ground, $"chance that the film sticks {Figures.Chance(drying.StickRiskPercent)} %");
     }
 
     private static StationWords Expose(ColourPlan plan)
@@ -94,7 +94,7 @@ public sealed record StationWords(string Figure, string Unit, string? Other, Est
             null,
             aim,
             aim.Ground,
-            $"window {Figures.Plain(window.LatitudeSteps)} steps wide; film black at {Figures.Plain(window.RequiredFilmDensityUv)} UV density or more");
+            $"{(window.IsMeasured ? "" : "make a step test first; ")}window {Figures.Plain(window.LatitudeSteps)} steps wide; film black at {Figures.Plain(window.RequiredFilmDensityUv)} UV density or more");
     }
 
     private static StationWords Print(ColourPlan plan, UnitSystem read)

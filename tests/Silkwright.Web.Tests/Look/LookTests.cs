@@ -3,27 +3,8 @@ using Silkwright.Web.Look;
 
 namespace Silkwright.Web.Tests.Look;
 
-public sealed class FiguresTests
+public sealed class LookTests
 {
-    [Theory]
-    [InlineData(6.2, 4.6, 7.9, "6.2", "4.6 to 7.9")]
-    [InlineData(31.4, 26.2, 38.1, "31", "26 to 38")]
-    [InlineData(8_731, 3_020, 27_400, "9 000", "3 000 to 27 000")]
-    [InlineData(0.241, 0.181, 0.311, "0.24", "0.18 to 0.31")]
-    public void A_number_has_no_more_digits_than_its_interval_carries(double value, double low, double high, string said, string interval)
-    {
-        var estimate = new Estimate(value, low, high, Ground.Model);
-
-        Assert.Equal(said, Figures.Value(estimate).Replace('\u202f', ' '));
-        Assert.Equal(interval, Figures.Interval(estimate).Replace('\u202f', ' '));
-    }
-
-    [Theory]
-    [InlineData(45, "45 min")]
-    [InlineData(110, "1 h 50")]
-    [InlineData(60 * 72, "3 days")]
-    public void Minutes_are_said_as_people_say_them(double minutes, string said) => Assert.Equal(said, Figures.Minutes(minutes));
-
     [Fact]
     public void Both_unit_systems_mean_the_same_length()
     {
