@@ -69,13 +69,15 @@ public static class Figures
         return figure.All(sign => sign is '0' or '.') ? "about as much" : $"{figure} {(difference.Value < 0 ? "less" : "more")}";
     }
 
-    /// <summary>A chance in percent: "under 0.1" where nobody could tell.</summary>
+    /// <summary>A chance in percent, to a tenth at most: "under 0.1" where nobody could tell.</summary>
     public static string Chance(Estimate percent) => percent.High < LeastChancePercent
         ? $"under {Exact(LeastChancePercent)}"
-        : Value(percent);
+        : At(percent.Value, ChancePlace(percent));
 
     /// <summary>The interval of a chance; empty where only its bound is told.</summary>
-    public static string ChanceInterval(Estimate percent) => percent.High < LeastChancePercent ? "" : Interval(percent);
+    public static string ChanceInterval(Estimate percent) => percent.High < LeastChancePercent || percent.High <= percent.Low
+        ? ""
+        : $"{At(percent.Low, ChancePlace(percent))} to {At(percent.High, ChancePlace(percent))}";
 
     /// <summary>Minutes as a person says them: "45 min", "1 h 50", "3 days".</summary>
     public static string Minutes(double minutes)
@@ -109,6 +111,8 @@ public static class Figures
 
     /// <summary>A day as the shop writes it, without doubt about which part is the month.</summary>
     public static string Day(DateOnly day) => day.ToString("ddd d MMM yyyy", CultureInfo.InvariantCulture);
+
+    private static int ChancePlace(Estimate percent) => Math.Max(-1, PlaceOf(percent));
 
     private static string UntilNever(double minutes) => minutes >= LongestMinutes ? "a week or never" : Minutes(minutes);
 

@@ -23,7 +23,7 @@ internal static class Reasons
         reasons.Add($"{winner.Emulsion.Id}: {Clause.Of(winner.Resistance.Reason)}.");
         if (winner.LampBecause is { } lamp)
             reasons.Add(lamp);
-        reasons.Add($"{Figures.Value(winner.Life.FinishPercent)} of 100 such stencils finish {Figures.Whole(brief.Impressions)} impressions ({Figures.Interval(winner.Life.FinishPercent)}).");
+        reasons.Add($"{Figures.Chance(winner.Life.FinishPercent)} of 100 such stencils finish {Figures.Whole(brief.Impressions)} impressions ({Figures.ChanceInterval(winner.Life.FinishPercent)}).");
         if (winner.Lot.DaysLeft is { } left)
             reasons.Add($"The lot keeps about {Figures.Value(left)} more days ({Figures.Interval(left)}).");
         reasons.Add(contest.Allowed.Count > 1

@@ -54,6 +54,8 @@ public class FiguresTests
         var never = new Estimate(0.0172, 0.00634, 0.0468, Ground.CommonPractice);
         Assert.Equal("under 0.1", Figures.Chance(never));
         Assert.Equal("", Figures.ChanceInterval(never));
+        var nearlySure = new Estimate(99.821, 99.468, 99.949, Ground.CommonPractice);
+        Assert.Equal("99.8, 99.5 to 99.9", $"{Figures.Chance(nearlySure)}, {Figures.ChanceInterval(nearlySure)}");
         Assert.Equal("12", Figures.Chance(new Estimate(11.9, 4.7, 26.9, Ground.CommonPractice)));
     }
 

@@ -154,7 +154,7 @@ internal sealed class ColourTable(ColourPlan plan, int number, Job job, string c
         lines.Figure("Wet ink", plan.Ink?.WetDepositUm, ShownUnit.Micrometres);
         lines.Weight("Ink for the run", plan.Ink?.InkGrams);
         lines.Figure("One stencil lasts", plan.Life?.MedianImpressions, ShownUnit.Impressions);
-        lines.Figure($"Finishes {Figures.Whole(job.Run * plan.Colour.ImpressionsPerGarment)} imp.", plan.Life?.FinishPercent, ShownUnit.Percent);
+        lines.Figure($"Finishes {Figures.Whole(job.Run * plan.Colour.ImpressionsPerGarment)} imp.", plan.Life?.FinishPercent, ShownUnit.Chance);
         if (plan.Spares is { } spares)
             lines.Say(spares.Spares switch { 0 => "No spare screen pays.", 1 => "One spare screen pays.", var many => $"{many} spare screens pay." });
         lines.Station("AFTER");

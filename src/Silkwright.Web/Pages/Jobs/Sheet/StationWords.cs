@@ -105,7 +105,7 @@ public sealed record StationWords(string Figure, string Unit, string? Other, Est
             : advice.Spares == 0 ? "no spare pays" : advice.Spares == 1 ? "keep one spare" : $"keep {advice.Spares} spares";
         var ink = plan.Ink is { } laid ? $"{Units.Mass(laid.InkGrams, read)} of ink" : null;
         return new(
-            Figures.Value(life.FinishPercent),
+            Figures.Chance(life.FinishPercent),
             "% finish the run",
             null,
             life.FinishPercent,
