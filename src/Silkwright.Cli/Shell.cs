@@ -10,6 +10,7 @@ using Silkwright.Cli.Commands.Mesh;
 using Silkwright.Cli.Commands.Plan;
 using Silkwright.Cli.Commands.Screen;
 using Silkwright.Cli.Commands.Serve;
+using Silkwright.Cli.Commands.Shelf;
 using Silkwright.Cli.Printing;
 using Silkwright.Estimates;
 
@@ -67,6 +68,7 @@ internal static class Shell
             InkCommand.Create(surroundings),
             ExposeCommand.Create(surroundings),
             DryCommand.Create(surroundings),
+            ShelfCommand.Create(surroundings),
             ScreenCommand.Create(surroundings),
             ServeCommand.Create(surroundings),
             DemoCommand.Create(surroundings),

@@ -10,6 +10,7 @@ internal static class ApiEndpoints
         QuestionEndpoints.Map(api);
         PlanEndpoints.Map(api);
         FilmEndpoints.Map(api);
+        ShelfEndpoints.Map(api);
         JobEndpoints.Map(api);
         ScreenEndpoints.Map(api);
         _ = api.MapFallback("{*path}", (string? path) => Results.Problem(

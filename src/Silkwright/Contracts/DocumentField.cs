@@ -37,6 +37,11 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
         {
             problems.AddRange([Unreadable(fault, where)]);
         }
+        catch (InvalidOperationException)
+        {
+            // Thrown by the look for names written twice.
+            problems.Add("A field's name holds half a character.", where, "Look for a lone \\ud8.. to \\udf.. escape and type that name again.");
+        }
 
         return new(null, where, "", problems);
     }
@@ -158,6 +163,33 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
         if (!IsThere)
             Missing($"a number [{unit}]");
         return Number(unit, least, most) ?? least;
+    }
+
+    /// <summary>An object's numbers by name, within bounds. Empty where it is missing.</summary>
+    /// <param name="unit">For the message.</param>
+    /// <param name="least">Least that makes sense.</param>
+    /// <param name="most">Most that makes sense.</param>
+    public IReadOnlyDictionary<string, double> Numbers(string unit, double least, double most)
+    {
+        var numbers = new Dictionary<string, double>();
+        if (!IsThere)
+            return numbers;
+        if (element!.Value.ValueKind != JsonValueKind.Object)
+        {
+            Wrong("numbers by name", "Write it as { \"name\": number }.");
+            return numbers;
+        }
+
+        numbers.EnsureCapacity(element.Value.GetPropertyCount());
+        foreach (var entry in element.Value.EnumerateObject())
+        {
+            if (entry.Value.ValueKind == JsonValueKind.Number && entry.Value.TryGetDouble(out var number) && number >= least && number <= most)
+                numbers[entry.Name] = number;
+            else
+                numbers[entry.Name] = this[entry.Name].RequiredNumber(unit, least, most);
+        }
+
+        return numbers;
     }
 
     public long RequiredCount(long least, long most)

@@ -9,10 +9,11 @@ public sealed class ArrowTests
     {
         ["Silkwright"] = [],
         ["Silkwright.Film"] = ["Silkwright"],
+        ["Silkwright.Scheduling"] = ["Silkwright"],
         ["Silkwright.Records"] = ["Silkwright"],
         ["Silkwright.Records.Postgres"] = ["Silkwright.Records"],
-        ["Silkwright.Web"] = ["Silkwright", "Silkwright.Film", "Silkwright.Records"],
-        ["Silkwright.Cli"] = ["Silkwright.Web"],
+        ["Silkwright.Web"] = ["Silkwright", "Silkwright.Film", "Silkwright.Scheduling", "Silkwright.Records"],
+        ["Silkwright.Cli"] = ["Silkwright.Scheduling", "Silkwright.Web"],
     };
 
     /// <summary>The science needs these packages alone.</summary>

@@ -5,12 +5,12 @@ namespace Silkwright.Cli.Tests.Schema;
 
 /// <summary>
 /// Holds a document to a schema of docs/schema: the part of JSON Schema that those use ($ref within the file, type, const,
-/// enum, required, properties, items, bounds). A field that the schema does not know is a fault too: it is not documented.
+/// enum, required, properties, additionalProperties, items, bounds). A field that the schema does not know is a fault too: it is not documented.
 /// </summary>
 internal sealed class SchemaCheck
 {
     private static readonly HashSet<string> Known =
-        ["$schema", "$ref", "$defs", "title", "description", "type", "const", "enum", "required", "properties", "items", "minimum", "maximum", "exclusiveMinimum"];
+        ["$schema", "$ref", "$defs", "title", "description", "type", "const", "enum", "required", "properties", "additionalProperties", "items", "minimum", "maximum", "exclusiveMinimum"];
 
     private readonly JsonObject root;
     private readonly List<string> faults = [];
@@ -57,7 +57,7 @@ internal sealed class SchemaCheck
             faults.Add($"{at}.{name} is missing");
         foreach (var (name, value) in fields)
         {
-            if (schema["properties"]?[name] is JsonObject known)
+            if ((schema["properties"]?[name] ?? schema["additionalProperties"]) is JsonObject known)
                 Visit(known, value, $"{at}.{name}");
             else
                 faults.Add($"{at}.{name} is not in the schema");

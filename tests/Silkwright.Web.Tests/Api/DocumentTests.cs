@@ -79,6 +79,19 @@ public sealed class DocumentTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.NotEmpty(plan["notes"]!.AsArray());
     }
 
+    /// <summary>By hand: A alone 10 + 5 x 2 + 5 x 9 = 65; B alone cannot make flags; both 10 + 12 + 5 x 2 + 5 x 3 = 47.</summary>
+    [Fact]
+    public async Task A_shelf_small_enough_to_price_by_hand_is_priced_so()
+    {
+        var body = """{"emulsions": [{"id": "A", "fixedCostPerMonth": 10}, {"id": "B", "fixedCostPerMonth": 12}], "jobs": [{"id": "flags", "screensPerMonth": 5, "costs": {"A": 2}}, {"id": "tees", "screensPerMonth": 5, "costs": {"A": 9, "B": 3}}]}""";
+        var answer = await PostAsync("/api/shelf", body);
+        var shelf = JsonNode.Parse(await answer.Content.ReadAsStringAsync(Cancel))!;
+
+        Assert.Equal("silkwright/shelf/1", (string?)shelf["schema"]);
+        Assert.Equal(47, (double)shelf["monthlyCost"]!, tolerance: 1e-9);
+        Assert.Equal(HttpStatusCode.BadRequest, (await PostAsync("/api/shelf", """{"emulsions": []}""")).StatusCode);
+    }
+
     [Theory]
     [InlineData("not json at all")]
     [InlineData("[1, 2]")]

@@ -1,0 +1,89 @@
+using Silkwright.Cli.Printing;
+using Silkwright.Scheduling.Shelf;
+using Spectre.Console;
+
+namespace Silkwright.Cli.Commands.Shelf;
+
+/// <summary>The few emulsions to keep, for people.</summary>
+internal static class ShelfTable
+{
+    /// <summary>A gap that no printed figure shows. [%]</summary>
+    private const double ShownGapPercent = 1e-6;
+
+    public static void Print(ShelfCase shelf, ShelfAnswer answer, IAnsiConsole console)
+    {
+        Prose.Write(console, "", $"Keep {answer.Keep.Count} of {shelf.Emulsions.Count} emulsions: {List(answer.Keep)}.");
+        console.Write(Kept(shelf, answer));
+        Prose.Write(console, "", $"A month costs {Figures.Of(answer.MonthlyCost)}: {Parts(answer)}.");
+        Prose.Write(console, "", Proof(answer));
+        if (answer.Change is { } change)
+            Prose.Write(console, "", Change(change));
+        foreach (var sentence in Others(answer))
+            Prose.Write(console, "", sentence);
+        foreach (var month in answer.Months)
+            Prose.Write(console, "  ", $"{month.Name} ({ShownUnit.Percent.Write(month.WeightPercent)}): {Figures.Of(month.MonthlyCost)}");
+        console.WriteLine();
+        Notes.Print(answer.Notes, console);
+    }
+
+    private static Table Kept(ShelfCase shelf, ShelfAnswer answer)
+    {
+        var table = new Table { Border = TableBorder.Simple }.AddColumns("emulsion", "today", "jobs", "screens a month", "fixed", "screens' cost");
+        foreach (var emulsion in shelf.Emulsions.Where(emulsion => answer.Keep.Contains(emulsion.Id)))
+        {
+            var jobs = shelf.Jobs.Where(job => answer.Assignments[job.Id] == emulsion.Id).ToList();
+            table.AddRow(new[]
+            {
+                emulsion.Id, emulsion.KeptToday ? "kept" : answer.Change is null ? "" : "new", Figures.Of(jobs.Count), Figures.Of(jobs.Sum(job => job.ScreensPerMonth)),
+                Figures.Of(emulsion.FixedCostPerMonth), Figures.Of(jobs.Sum(job => job.ScreensPerMonth * job.Costs[emulsion.Id])),
+            }.Select(cell => new Text(cell)));
+        }
+
+        return table;
+    }
+
+    private static string Parts(ShelfAnswer answer)
+    {
+        var parts = $"{Figures.Of(answer.FixedCostPerMonth)} for keeping, {Figures.Of(answer.RunningCostPerMonth)} for the screens";
+        return answer.SwitchingCostPerMonth > 0 ? $"{parts}, {Figures.Of(answer.SwitchingCostPerMonth)} for changing over" : parts;
+    }
+
+    private static string Proof(ShelfAnswer answer) => answer.GapPercent <= ShownGapPercent
+        ? "Proven: no shelf within the rules costs less."
+        : $"Not proven: no shelf within the rules costs less than {Figures.Of(answer.Bound)}, so this one is at most {ShownUnit.Percent.Write(answer.GapPercent)} too dear.";
+
+    private static string Change(ShelfChange change)
+    {
+        var drop = change.Drop.Count > 0 ? $"Drop {List(change.Drop)}. " : "";
+        var take = change.Try.Count > 0 ? $"Try {List(change.Try)}. " : "";
+        var same = change.Drop.Count + change.Try.Count == 0 ? "Today's shelf is the one to keep. " : "";
+        var saves = change.SavesPerMonth switch
+        {
+            null => "Today's shelf does not serve every job.",
+            > 0 and var saved => $"Against today's shelf, which costs {Figures.Of(change.TodayMonthlyCost!.Value)}, that saves {Figures.Of(saved)} a month.",
+            < 0 and var saved => $"Today's shelf costs {Figures.Of(-saved)} a month less, but breaks a rule of the case.",
+            _ => $"It costs {Figures.Of(change.TodayMonthlyCost!.Value)} a month.",
+        };
+        return $"{same}{drop}{take}{saves}";
+    }
+
+    private static IEnumerable<string> Others(ShelfAnswer answer)
+    {
+        if (answer.SecondBest is { } second)
+            yield return $"The next best shelf ({List(second.Keep)}) {Dearer(second)}.";
+        if (answer.OneMore is { } more)
+            yield return $"Keeping one more ({List(more.Keep)}) {Dearer(more)}.";
+        if (answer.OneFewer is { } fewer)
+            yield return $"Keeping one fewer ({List(fewer.Keep)}) {Dearer(fewer)}.";
+        else if (answer.Keep.Count > 1)
+            yield return "With one fewer not every job can be made.";
+    }
+
+    private static string Dearer(OtherShelf other)
+    {
+        var sure = other.MonthlyCost - other.Bound <= ShownGapPercent / 100 * Math.Abs(other.MonthlyCost) ? "" : $" (the cheapest of its kind costs {Figures.Of(other.Bound)} or more)";
+        return other.Extra >= 0 ? $"costs {Figures.Of(other.Extra)} a month more{sure}" : $"would cost {Figures.Of(-other.Extra)} a month less{sure}, but the case does not allow it";
+    }
+
+    private static string List(IReadOnlyList<string> ids) => string.Join(", ", ids);
+}

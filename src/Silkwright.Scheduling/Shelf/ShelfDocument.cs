@@ -1,0 +1,59 @@
+using System.Text.Json.Nodes;
+using Silkwright.Contracts;
+
+namespace Silkwright.Scheduling.Shelf;
+
+/// <summary>The answer of <c>shelf</c> for programs: docs/schema/shelf.json.</summary>
+public static class ShelfDocument
+{
+    public static JsonObject Of(ShelfAnswer answer)
+    {
+        var document = DocumentJson.Start("shelf");
+        document["keep"] = DocumentJson.Of(answer.Keep);
+        document["assignments"] = Assignments(answer.Assignments);
+        document["monthlyCost"] = answer.MonthlyCost;
+        document["fixedCostPerMonth"] = answer.FixedCostPerMonth;
+        document["runningCostPerMonth"] = answer.RunningCostPerMonth;
+        document["switchingCostPerMonth"] = answer.SwitchingCostPerMonth;
+        document["bound"] = answer.Bound;
+        document["gapPercent"] = answer.GapPercent;
+        document["seconds"] = answer.Seconds;
+        document.AddIfThere("secondBest", Other(answer.SecondBest));
+        document.AddIfThere("oneMore", Other(answer.OneMore));
+        document.AddIfThere("oneFewer", Other(answer.OneFewer));
+        document.AddIfThere("change", Change(answer.Change));
+        if (answer.Months.Count > 0)
+            document["months"] = new JsonArray([.. answer.Months.Select(Month)]);
+        document["notes"] = DocumentJson.Of(answer.Notes);
+        return document;
+    }
+
+    private static JsonObject Assignments(IReadOnlyDictionary<string, string> assignments) =>
+        new(assignments.Select(pair => KeyValuePair.Create(pair.Key, (JsonNode?)pair.Value)));
+
+    private static JsonObject? Other(OtherShelf? other) => other is null ? null : new JsonObject
+    {
+        ["keep"] = DocumentJson.Of(other.Keep),
+        ["monthlyCost"] = other.MonthlyCost,
+        ["extra"] = other.Extra,
+        ["bound"] = other.Bound,
+    };
+
+    private static JsonObject? Change(ShelfChange? change)
+    {
+        if (change is null)
+            return null;
+        var document = new JsonObject { ["drop"] = DocumentJson.Of(change.Drop), ["try"] = DocumentJson.Of(change.Try) };
+        document.AddIfThere("todayMonthlyCost", change.TodayMonthlyCost);
+        document.AddIfThere("savesPerMonth", change.SavesPerMonth);
+        return document;
+    }
+
+    private static JsonObject Month(ShelfMonth month) => new()
+    {
+        ["name"] = month.Name,
+        ["weightPercent"] = month.WeightPercent,
+        ["monthlyCost"] = month.MonthlyCost,
+        ["assignments"] = Assignments(month.Assignments),
+    };
+}

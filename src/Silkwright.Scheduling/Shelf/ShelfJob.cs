@@ -1,0 +1,15 @@
+namespace Silkwright.Scheduling.Shelf;
+
+/// <summary>A job of the month, or a kind of jobs that are alike.</summary>
+/// <param name="Id">Its name, once in a case.</param>
+/// <param name="ScreensPerMonth">Screens made for it. [screens/month], 0 or more.</param>
+/// <param name="Costs">What a screen costs with each emulsion that can serve it, by the emulsion's id. [money/screen], 0 or more.</param>
+/// <remarks>
+/// A cost here is the one figure that the choice is made by. An engine that knows it as an estimate passes the estimate's value, and
+/// asks again with the ends of its interval.
+/// </remarks>
+public sealed record ShelfJob(string Id, double ScreensPerMonth, IReadOnlyDictionary<string, double> Costs)
+{
+    /// <summary>The emulsion it must be made with; none where it may move.</summary>
+    public string? MustStayOn { get; init; }
+}

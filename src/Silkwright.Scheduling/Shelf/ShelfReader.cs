@@ -1,0 +1,50 @@
+using Silkwright.Contracts;
+using Silkwright.Estimates;
+
+namespace Silkwright.Scheduling.Shelf;
+
+/// <summary>Reads CASE.json of <c>shelf</c>: docs/schema/shelf-case.json.</summary>
+public static class ShelfReader
+{
+    /// <param name="json">The document.</param>
+    /// <param name="where">The file's name, for messages.</param>
+    /// <exception cref="InputProblemException">Every fault of the document.</exception>
+    public static ShelfCase Read(string json, string where)
+    {
+        var problems = new ProblemList();
+        var root = DocumentField.Root(json, where, problems);
+        problems.ThrowIfAny();
+        var shelf = new ShelfCase([.. root["emulsions"].Entries(ShelfCaseCheck.MostEmulsions).Select(Emulsion)], [.. root["jobs"].Entries(ShelfCaseCheck.MostJobs).Select(Job)])
+        {
+            Most = root["most"].Count(1, ShelfCaseCheck.MostEmulsions),
+            Scenarios = [.. root["scenarios"].Entries(ShelfCaseCheck.MostScenarios).Select(Scenario)],
+        };
+        ShelfCaseCheck.Check(shelf, where, problems);
+        problems.ThrowIfAny();
+        return shelf;
+    }
+
+    private static ShelfEmulsion Emulsion(DocumentField field) => new(field["id"].RequiredText(), Required(field["fixedCostPerMonth"], "money/month"))
+    {
+        MinimumScreensPerMonth = Optional(field["minimumScreensPerMonth"], "screens/month"),
+        KeptToday = field["keptToday"].YesNo() ?? false,
+        SwitchingCostPerMonth = Optional(field["switchingCostPerMonth"], "money/month"),
+    };
+
+    private static ShelfJob Job(DocumentField field) => new(
+        field["id"].RequiredText(),
+        Required(field["screensPerMonth"], "screens/month"),
+        field["costs"].Numbers("money/screen", 0, ShelfCaseCheck.MostAmount))
+    {
+        MustStayOn = field["mustStayOn"].Text(),
+    };
+
+    private static ShelfScenario Scenario(DocumentField field, int index) => new(
+        field["name"].Text() ?? $"Scenario {index + 1}",
+        field["weight"].Number("share", double.Epsilon, ShelfCaseCheck.MostAmount) ?? 1,
+        field["screensPerMonth"].Numbers("screens/month", 0, ShelfCaseCheck.MostAmount));
+
+    private static double Required(DocumentField field, string unit) => field.RequiredNumber(unit, 0, ShelfCaseCheck.MostAmount);
+
+    private static double Optional(DocumentField field, string unit) => field.Number(unit, 0, ShelfCaseCheck.MostAmount) ?? 0;
+}

@@ -1,0 +1,70 @@
+using System.Text.Json.Nodes;
+using Silkwright.Cli.Tests.Schema;
+
+namespace Silkwright.Cli.Tests.Commands;
+
+/// <summary><c>shelf</c> from the outside.</summary>
+public sealed class ShelfTests : IDisposable
+{
+    private static readonly string Demo = House.Of("demo", "shelf.json");
+
+    private readonly TemporaryFolder folder = new();
+
+    public void Dispose() => folder.Dispose();
+
+    [Fact]
+    public async Task The_document_is_as_its_schema_says_and_nothing_else_is_on_the_output()
+    {
+        var run = await ShellRun.Of("shelf", Demo, "--json");
+        Assert.Equal((0, ""), (run.ExitCode, run.Error));
+        Assert.Empty(SchemaCheck.Faults("shelf.json", run.Document));
+    }
+
+    [Fact]
+    public void The_invented_case_is_as_the_schema_of_cases_says()
+    {
+        var shelf = JsonNode.Parse(File.ReadAllText(Demo))!.AsObject();
+        Assert.StartsWith("An invented shop", (string?)shelf["name"], StringComparison.Ordinal);
+        shelf.Remove("name");
+        Assert.Empty(SchemaCheck.Faults("shelf-case.json", shelf));
+    }
+
+    /// <summary>By hand: A alone 10 + 5 x 2 + 5 x 9 = 65; B alone can't make flags; both 10 + 12 + 5 x 2 + 5 x 3 = 47.</summary>
+    [Fact]
+    public async Task A_case_small_enough_to_price_by_hand_is_priced_so()
+    {
+        var file = folder.Write("case.json", """{"emulsions": [{"id": "A", "fixedCostPerMonth": 10}, {"id": "B", "fixedCostPerMonth": 12}], "jobs": [{"id": "flags", "screensPerMonth": 5, "costs": {"A": 2}}, {"id": "tees", "screensPerMonth": 5, "costs": {"A": 9, "B": 3}}]}""");
+        var document = (await ShellRun.Of("shelf", file, "--json")).Document;
+        Assert.Equal(47, (double)document["monthlyCost"]!, 1e-9);
+        Assert.Equal(65 - 47, (double)document["oneFewer"]!["extra"]!, 1e-9);
+        Assert.Equal("""{"flags":"A","tees":"B"}""", document["assignments"]!.ToJsonString());
+        Assert.False(document.ContainsKey("oneMore"));
+    }
+
+    [Fact]
+    public async Task The_table_says_what_to_drop_what_to_try_and_what_it_saves_within_100_columns()
+    {
+        var run = await ShellRun.Of("shelf", Demo);
+        Assert.Equal((0, ""), (run.ExitCode, run.Error));
+        Assert.All(["Keep 2 of 5", "Drop Diazo two-part", "Try Ready-to-use fast", "saves", "next best", "one fewer"], said => Assert.Contains(said, run.Output, StringComparison.Ordinal));
+        Assert.All(run.Output.Split('\n'), row => Assert.InRange(row.TrimEnd().Length, 0, Surroundings.UsualColumns));
+    }
+
+    [Fact]
+    public async Task A_job_that_nothing_serves_ends_with_2_and_its_name()
+    {
+        var file = folder.Write("case.json", """{"emulsions": [{"id": "A", "fixedCostPerMonth": 10}], "jobs": [{"id": "flags", "screensPerMonth": 5, "costs": {}}]}""");
+        var run = await ShellRun.Of("shelf", file, "--json");
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Contains("flags", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Every_fault_of_a_case_is_told_at_once()
+    {
+        var file = folder.Write("case.json", """{"emulsions": [{"id": "A", "fixedCostPerMonth": -10}], "jobs": [{"id": "flags", "screensPerMonth": 5, "costs": {"B": 1}}], "most": 0}""");
+        var run = await ShellRun.Of("shelf", file);
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Contains("3 reasons", run.Error, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,45 @@
+using CsCheck;
+using Silkwright.Scheduling.Shelf;
+
+namespace Silkwright.Scheduling.Tests.Shelf;
+
+/// <summary>Small cases with every rule a case can have, for comparing with the slow obvious way.</summary>
+internal static class RandomCases
+{
+    /// <summary>1 to 5 emulsions, 1 to 6 jobs; each rule on in some cases, off in others. Whole numbers, so that ties and equal jobs happen.</summary>
+    public static Gen<ShelfCase> Small { get; } =
+        from emulsions in Gen.Int[1, 5]
+        from jobs in Gen.Int[1, 6]
+        from withMinimums in Gen.Int[0, 3]
+        from withToday in Gen.Int[0, 1]
+        from withScenarios in Gen.Int[0, 2]
+        from shelf in Of(emulsions, jobs, withMinimums == 0, withToday == 0, withScenarios == 0)
+        select shelf;
+
+    private static Gen<ShelfCase> Of(int emulsions, int jobs, bool minimums, bool today, bool scenarios) =>
+        from e in Gen.Select(Gen.Int[0, 60], Gen.Int[0, 12], Gen.Bool, Gen.Int[0, 40]).Array[emulsions]
+        from j in Gen.Select(Gen.Int[0, 8], Gen.Int[-1, 9].Array[emulsions], Gen.Int[-2 * emulsions, emulsions - 1]).Array[jobs]
+        from most in Gen.Int[0, emulsions]
+        from months in Gen.Select(Gen.Int[1, 4], Gen.Int[-3, 8].Array[jobs]).Array[scenarios ? 2 : 0]
+        select new ShelfCase(
+            [.. e.Select((x, i) => new ShelfEmulsion(Emulsion(i), x.Item1)
+            {
+                MinimumScreensPerMonth = minimums ? x.Item2 : 0,
+                KeptToday = today && x.Item3,
+                SwitchingCostPerMonth = today ? x.Item4 : 0,
+            })],
+            [.. j.Select((x, k) => Job(k, x.Item1, x.Item2, x.Item3))])
+        {
+            Most = most == 0 ? null : most,
+            Scenarios = [.. months.Select((x, s) => new ShelfScenario(
+                $"month {s}", x.Item1, x.Item2.Select((screens, k) => (screens, k)).Where(y => y.screens >= 0).ToDictionary(y => $"job {y.k}", y => (double)y.screens)))],
+        };
+
+    private static ShelfJob Job(int index, int screens, int[] costs, int stays)
+    {
+        var served = costs.Select((cost, i) => (cost, i)).Where(x => x.cost >= 0).ToDictionary(x => Emulsion(x.i), x => (double)x.cost);
+        return new ShelfJob($"job {index}", screens, served) { MustStayOn = stays >= 0 && served.ContainsKey(Emulsion(stays)) ? Emulsion(stays) : null };
+    }
+
+    private static string Emulsion(int index) => ((char)('A' + index)).ToString();
+}
