@@ -1,12 +1,13 @@
-using System.Text.Json.Nodes;
 using Microsoft.AspNetCore.Antiforgery;
-using Silkwright.Contracts;
+using Microsoft.AspNetCore.Http.Features;
 using Silkwright.Estimates;
+using Silkwright.Records.Store;
+using Silkwright.Web.Api;
 
 namespace Silkwright.Web;
 
 /// <summary>Turns what goes wrong into an answer that says what, where and what to do; never a stack trace.</summary>
-public sealed class Faults(RequestDelegate next, ILogger<Faults> log)
+public sealed class Faults(RequestDelegate next, DataFolder folder, ILogger<Faults> log)
 {
     private const string PageFault = "/fault";
 
@@ -14,7 +15,7 @@ public sealed class Faults(RequestDelegate next, ILogger<Faults> log)
     {
         if (context.Request.ContentLength > SilkwrightWeb.MostUploadBytes)
         {
-            await AnswerAsync(context, 413, [TooLarge]);
+            await AnswerAsync(context, 413, [TooLarge(context)]);
             return;
         }
 
@@ -28,8 +29,13 @@ public sealed class Faults(RequestDelegate next, ILogger<Faults> log)
         }
         catch (BadHttpRequestException fault) when (!context.Response.HasStarted)
         {
-            await AnswerAsync(context, fault.StatusCode, [fault.StatusCode == 413 ? TooLarge : new Problem(
+            await AnswerAsync(context, fault.StatusCode, [fault.StatusCode == 413 ? TooLarge(context) : new Problem(
                 "The request cannot be read.", context.Request.Path, "Check its form against /openapi/v1.json, then send it again.")]);
+        }
+        catch (InvalidDataException fault) when (context.Features.Get<IFormFeature>() is { HasFormContentType: true, Form: null } && !context.Response.HasStarted)
+        {
+            // Only a form that could not be taken apart ends here unread.
+            await AnswerAsync(context, 400, [new Problem($"The form cannot be read: {fault.Message}", "body", "Send it as multipart/form-data, each part with its name and file name in quotes.")]);
         }
         catch (OperationCanceledException) when (context.RequestAborted.IsCancellationRequested)
         {
@@ -38,6 +44,11 @@ public sealed class Faults(RequestDelegate next, ILogger<Faults> log)
         catch (InvalidOperationException) when (context.Features.Get<IAntiforgeryValidationFeature>() is { IsValid: false } && !context.Response.HasStarted)
         {
             await AnswerAsync(context, 400, [new Problem("This form is out of date.", context.Request.Path, "Open its page again and send it once more.")]);
+        }
+        catch (Exception fault) when (!context.Response.HasStarted && StoreFaults.Told(fault, folder) is { } told)
+        {
+            log.LogError(fault, "{Method} {Path} failed: {What}", context.Request.Method, context.Request.Path, told.What);
+            await AnswerAsync(context, 503, [told]);
         }
 #pragma warning disable CA1031 // The last catch of the program: whatever it is goes to the log, and a plain answer to the person.
         catch (Exception fault) when (!context.Response.HasStarted)
@@ -49,10 +60,12 @@ public sealed class Faults(RequestDelegate next, ILogger<Faults> log)
         }
     }
 
-    private static Problem TooLarge { get; } = new(
-        $"The upload is larger than {SilkwrightWeb.MostUploadBytes >> 20} MB.",
+    private static Problem TooLarge(HttpContext context) => new(
+        $"The upload is larger than {(context.Features.Get<IHttpMaxRequestBodySizeFeature>()?.MaxRequestBodySize ?? SilkwrightWeb.MostUploadBytes) >> 20} MB.",
         "upload",
-        "Export the film as 1-bit TIFF with CCITT G4 compression, and give a job's films one at a time.");
+        context.Request.HasFormContentType
+            ? "Export the film as 1-bit TIFF with CCITT G4 compression, and give a job's films one at a time."
+            : "Send a shorter document.");
 
     private async Task AnswerAsync(HttpContext context, int status, IReadOnlyList<Problem> problems)
     {
@@ -61,8 +74,7 @@ public sealed class Faults(RequestDelegate next, ILogger<Faults> log)
         context.Response.StatusCode = status;
         if (context.Request.Path.StartsWithSegments("/api", StringComparison.Ordinal))
         {
-            context.Response.ContentType = "application/problem+json";
-            await context.Response.WriteAsync(Document(status, problems).ToJsonString(DocumentJson.Options));
+            await ProblemDocument.WriteAsync(context.Response, status, problems);
             return;
         }
 
@@ -78,13 +90,4 @@ public sealed class Faults(RequestDelegate next, ILogger<Faults> log)
         context.Request.RouteValues.Clear();
         await next(context);
     }
-
-    /// <summary>RFC 9457 problem details, with every fault beside.</summary>
-    private static JsonObject Document(int status, IReadOnlyList<Problem> problems) => new()
-    {
-        ["type"] = "about:blank",
-        ["title"] = problems.Count == 1 ? problems[0].What : $"{problems.Count} things are wrong with this request.",
-        ["status"] = status,
-        ["problems"] = new JsonArray([.. problems.Select(p => new JsonObject { ["what"] = p.What, ["where"] = p.Where, ["remedy"] = p.Remedy })]),
-    };
 }

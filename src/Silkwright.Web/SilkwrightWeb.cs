@@ -47,6 +47,7 @@ public static class SilkwrightWeb
         });
         AddServices(builder.Services, store);
         var app = builder.Build();
+        KnownHosts.Use(app, options.Urls);
         Use(app);
         return app;
     }
@@ -77,6 +78,9 @@ public static class SilkwrightWeb
         _ = app.UseWhen(
             context => !context.Request.Path.StartsWithSegments("/api", StringComparison.Ordinal),
             pages => pages.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true));
+        _ = app.UseWhen(
+            context => context.Request.Path.StartsWithSegments("/api", StringComparison.Ordinal),
+            api => api.UseStatusCodePages(context => ProblemDocument.WriteBareAsync(context.HttpContext)));
         _ = app.UseRouting();
         _ = app.UseOutputCache();
         _ = app.UseAntiforgery();

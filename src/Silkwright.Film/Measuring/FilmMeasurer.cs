@@ -7,6 +7,11 @@ namespace Silkwright.Film.Measuring;
 /// <summary>Measures what a film demands.</summary>
 public static class FilmMeasurer
 {
+    /// <summary>
+    /// This way of measuring. Raise it whenever a film would get other figures than before, so that figures kept from the old way are never shown.
+    /// </summary>
+    public const string Version = "2";
+
     private const double ShareOfReading = 0.4;
 
     private static readonly SemaphoreSlim Places = new(FilmLimits.FilmsAtOnce);

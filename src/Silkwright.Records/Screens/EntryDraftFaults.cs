@@ -6,12 +6,17 @@ namespace Silkwright.Records.Screens;
 /// <summary>What may be wrong with an entry by itself; its order among the others is <see cref="ScreenOrder"/>'s.</summary>
 internal static class EntryDraftFaults
 {
+    /// <summary>A few names and short texts; more is a paste gone wrong.</summary>
+    private const int LongestFact = 4 * DocumentFaults.LongestText;
+
     public static void ThrowIfAny(string screenId, EntryDraft draft, IReadOnlyCollection<ScreenEvent> events)
     {
         var problems = new ProblemList();
         var where = $"screen {screenId}, {FactText.Kind(draft.Fact.Kind)}";
         FactFaults.AddTo(problems, where, draft.Fact);
         DocumentFaults.Person(problems, where, draft.Person);
+        if (FactJson.Write(draft.Fact).Length > LongestFact)
+            problems.Add($"The entry is longer than {LongestFact} characters.", where, "Shorten its texts.");
         if (draft.Note?.Length > DocumentFaults.LongestText)
             problems.Add($"The note is longer than {DocumentFaults.LongestText} characters.", where, "Shorten it.");
         if (draft.Corrects is { } sequence)

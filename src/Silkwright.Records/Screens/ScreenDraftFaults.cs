@@ -25,6 +25,6 @@ internal static partial class ScreenDraftFaults
     // Threads side by side without any opening.
     private const double UmPerCm = 10_000;
 
-    [GeneratedRegex("^[A-Za-z0-9][A-Za-z0-9-]{0,31}$")]
+    [GeneratedRegex("^[A-Za-z0-9][A-Za-z0-9-]{0,31}\\z")]
     private static partial Regex IdShape();
 }

@@ -13,6 +13,7 @@ public sealed class ScreenRecords(SilkwrightStore store)
     /// <exception cref="InputProblemException">Something is missing or impossible, or the id is taken.</exception>
     public async Task<Screen> AddAsync(ScreenDraft draft, CancellationToken cancel = default)
     {
+        DocumentFaults.ThrowIfNoIdempotencyKey(draft.IdempotencyKey);
         ScreenDraftFaults.ThrowIfAny(draft);
         var key = draft.IdempotencyKey ?? NewKey();
         return await WriteConflict.RetryAsync(async () =>
@@ -48,6 +49,7 @@ public sealed class ScreenRecords(SilkwrightStore store)
     /// <exception cref="InputProblemException">The screen is not known, a value is impossible, or the order is.</exception>
     public async Task<ScreenEvent> AppendAsync(string screenId, EntryDraft draft, CancellationToken cancel = default)
     {
+        DocumentFaults.ThrowIfNoIdempotencyKey(draft.IdempotencyKey);
         var key = draft.IdempotencyKey ?? NewKey();
         return await WriteConflict.RetryAsync(async () =>
         {

@@ -21,7 +21,8 @@ public sealed class DataFolder
     /// <exception cref="InputProblemException">The folder cannot be made or written to.</exception>
     public static DataFolder Open(string path)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        if (string.IsNullOrWhiteSpace(path) || path.Contains('\0', StringComparison.Ordinal))
+            throw new InputProblemException(new Problem("The data folder is not named.", "--data", "Name a folder, such as --data data."));
         var folder = new DataFolder(System.IO.Path.GetFullPath(path));
         try
         {

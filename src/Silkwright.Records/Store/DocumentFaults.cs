@@ -12,10 +12,22 @@ internal static partial class DocumentFaults
 
     public const int LongestKey = 64;
 
+    private const int LongestIdempotencyKey = 200;
+
     public static void Key(ProblemList problems, string where, string key)
     {
         if (string.IsNullOrEmpty(key) || key.Length > LongestKey || !KeyShape().IsMatch(key))
             problems.Add($"\"{key}\" is not a key.", where, $"Use lower-case letters, digits and hyphens, at most {LongestKey}.");
+    }
+
+    /// <summary>Every database keeps such a text as it is: PostgreSQL takes no null character, and neither takes half of a surrogate pair.</summary>
+    public static bool IsKeepable(string text) => !text.Contains('\0', StringComparison.Ordinal) && IsWellFormed(text);
+
+    /// <exception cref="InputProblemException">No database can look the key up.</exception>
+    public static void ThrowIfNoIdempotencyKey(string? key)
+    {
+        if (key is not null && (key.Length is 0 or > LongestIdempotencyKey || !IsKeepable(key)))
+            throw new InputProblemException(new Problem("This is no idempotency key.", "idempotencyKey", $"Use 1 to {LongestIdempotencyKey} plain characters, new for each entry."));
     }
 
     public static void Person(ProblemList problems, string where, string? person)
@@ -62,6 +74,17 @@ internal static partial class DocumentFaults
         }
     }
 
-    [GeneratedRegex("^[a-z0-9][a-z0-9-]*$")]
+    private static bool IsWellFormed(string text)
+    {
+        for (var i = 0; i < text.Length; i++)
+        {
+            if (char.IsSurrogate(text[i]) && !(i + 1 < text.Length && char.IsSurrogatePair(text[i], text[++i])))
+                return false;
+        }
+
+        return true;
+    }
+
+    [GeneratedRegex("^[a-z0-9][a-z0-9-]*\\z")]
     private static partial Regex KeyShape();
 }

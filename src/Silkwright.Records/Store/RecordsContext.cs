@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Silkwright.Estimates;
 using Silkwright.Records.Films;
 using Silkwright.Records.Jobs;
 using Silkwright.Records.Screens;
@@ -24,6 +25,20 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     public DbSet<Screen> Screens => Set<Screen>();
 
     public DbSet<ScreenEvent> ScreenEvents => Set<ScreenEvent>();
+
+    /// <exception cref="Silkwright.Estimates.InputProblemException">A text holds what no database keeps as it is.</exception>
+    public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
+    {
+        var problems = new ProblemList();
+        foreach (var entry in ChangeTracker.Entries().Where(e => e.State == EntityState.Added))
+        {
+            foreach (var property in entry.Properties.Where(p => p.CurrentValue is string text && !DocumentFaults.IsKeepable(text)))
+                problems.Add("A text holds a null character or half a character.", property.Metadata.Name, "Type it again.");
+        }
+
+        problems.ThrowIfAny();
+        return base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken);
+    }
 
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {

@@ -1,5 +1,6 @@
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Silkwright.Estimates;
 using Silkwright.Records.Films;
 using Silkwright.Records.Jobs;
 using Silkwright.Records.Screens;
@@ -54,18 +55,38 @@ public sealed class SilkwrightStore : IDbContextFactory<RecordsContext>
     }
 
     /// <summary>Brings the database to this program's shape and sweeps what killed programs left half-received.</summary>
+    /// <exception cref="InputProblemException">The database is damaged, another program's, or a newer program's.</exception>
     public async Task MigrateAsync(CancellationToken cancel = default)
+    {
+        try
+        {
+            await MigrateNowAsync(cancel);
+        }
+        catch (Exception fault) when (StoreFaults.ToldOnOpening(fault, Folder) is { } problem)
+        {
+            throw new InputProblemException(problem);
+        }
+    }
+
+    /// <summary>A unit of work on the records. Dispose it soon: it holds a connection.</summary>
+    public RecordsContext CreateDbContext() => new(options);
+
+    private async Task MigrateNowAsync(CancellationToken cancel)
     {
         using var turn = await MigrationTurn.TakeAsync(Folder, cancel);
         _ = Films.SweepAbandoned();
         await using var context = CreateDbContext();
         var pending = await context.Database.GetPendingMigrationsAsync(cancel);
+        var newer = (await context.Database.GetAppliedMigrationsAsync(cancel)).Except(context.Database.GetMigrations()).FirstOrDefault();
+        if (newer is not null)
+        {
+            throw new InputProblemException(new Problem(
+                $"The records were written by a newer Silkwright ({newer}).", Folder.Path, "Start that one, or name another folder with --data."));
+        }
+
         if (!pending.Any())
             return;
         await turn.ForgetAbandonedLockAsync(context, cancel);
         await context.Database.MigrateAsync(cancel);
     }
-
-    /// <summary>A unit of work on the records. Dispose it soon: it holds a connection.</summary>
-    public RecordsContext CreateDbContext() => new(options);
 }

@@ -13,7 +13,5 @@ internal static class ApiEndpoints
         ShelfEndpoints.Map(api);
         JobEndpoints.Map(api);
         ScreenEndpoints.Map(api);
-        _ = api.MapFallback("{*path}", (string? path) => Results.Problem(
-            statusCode: 404, title: "There is nothing at this address.", detail: $"/api/{path}: see /openapi/v1.json for what there is.")).ExcludeFromDescription();
     }
 }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Microsoft.AspNetCore.Http.Features;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
 
@@ -8,17 +9,45 @@ namespace Silkwright.Web.Api;
 /// <summary>Documents in and out.</summary>
 internal static class Documents
 {
+    /// <summary>Longest document taken. A shop with ten thousand readings stays below half of it. [bytes]</summary>
+    public const long MostBytes = 4L << 20;
+
+    // A name given twice would leave open which of the two was meant.
+    private static readonly JsonDocumentOptions Strict = new() { AllowDuplicateProperties = false };
+
     /// <summary>A document, written as the shell writes it.</summary>
-    public static IResult Ok(JsonNode document) => Results.Text(document.ToJsonString(DocumentJson.Options), "application/json");
+    /// <exception cref="InputProblemException">The values lead beyond any number.</exception>
+    public static IResult Ok(JsonNode document)
+    {
+        try
+        {
+            return Results.Text(document.ToJsonString(DocumentJson.Options), "application/json");
+        }
+        catch (ArgumentException)
+        {
+            // JSON knows no infinity: some value was so small or so large that an answer overflowed.
+            throw new InputProblemException(new Problem("These values lead to no finite answer.", "values", "Give values as they occur in a screen room."));
+        }
+    }
 
     /// <summary>The request's body as a JSON object.</summary>
     /// <exception cref="InputProblemException">It is not one.</exception>
     public static async Task<JsonObject> ReadAsync(HttpRequest request, CancellationToken cancel)
     {
+        if (request.HttpContext.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)
+            size.MaxRequestBodySize = MostBytes;
         try
         {
-            if (await JsonNode.ParseAsync(request.Body, cancellationToken: cancel) is JsonObject body)
+            if (await JsonNode.ParseAsync(request.Body, documentOptions: Strict, cancellationToken: cancel) is JsonObject body)
+            {
+                // Texts are taken apart only when somebody asks for them; asked for all here, a broken one is told as a fault.
+                _ = body.ToJsonString();
                 return body;
+            }
+        }
+        catch (InvalidOperationException)
+        {
+            throw new InputProblemException(new Problem("A text of the body holds half a character.", "body", "Write a character beyond U+FFFF as both halves: \\ud83d\\ude00."));
         }
         catch (JsonException fault)
         {

@@ -31,7 +31,7 @@ internal static class JobEndpoints
         _ = api.MapGet("/jobs/{id}/plan", async (string id, JobDesk desk, CancellationToken cancel) =>
             {
                 if (await desk.SeeAsync(id, cancel) is not { } sight)
-                    return Results.Problem(statusCode: 404, title: "No job has this id.", detail: $"job {id}: see /api/jobs.");
+                    return ProblemDocument.Unknown("No job has this id.", $"job {id}", "See /api/jobs for the jobs there are.");
                 if (sight.Plan is { } plan)
                     return Documents.Ok(PlanDocument.Of(plan));
                 throw new InputProblemException(sight.Problems.Count > 0

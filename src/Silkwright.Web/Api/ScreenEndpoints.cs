@@ -22,7 +22,7 @@ internal static class ScreenEndpoints
         _ = api.MapGet("/screens/{id}", async (string id, ScreenRecords screens, CancellationToken cancel) =>
                 await screens.FindAsync(id, cancel) is { } record
                     ? Documents.Ok(ScreenDocument.Of(record))
-                    : Results.Problem(statusCode: 404, title: "No screen has this id.", detail: $"screen {id}: see /api/screens."))
+                    : ProblemDocument.Unknown("No screen has this id.", $"screen {id}", "See /api/screens for the screens there are."))
             .WithSummary("A screen and its record").Produces<JsonObject>().ProducesProblem(StatusCodes.Status404NotFound);
         _ = api.MapPost("/screens", async (HttpRequest request, ScreenRecords screens, CancellationToken cancel) =>
             {
@@ -86,6 +86,8 @@ internal static class ScreenEndpoints
         }
 
         var corrects = Number(body, "corrects", problems);
+        if (corrects is { } sequence && (sequence < 1 || sequence > int.MaxValue || sequence != Math.Floor(sequence)))
+            problems.Add("There is no such entry number.", "corrects", "Give the number of one of the screen's entries.");
         problems.ThrowIfAny();
         return new EntryDraft
         {
@@ -94,7 +96,7 @@ internal static class ScreenEndpoints
             Person = Documents.Text(body, "person") ?? "",
             Note = Documents.Text(body, "note"),
             IdempotencyKey = Documents.Text(body, "idempotencyKey"),
-            Corrects = corrects is { } sequence ? (int)sequence : null,
+            Corrects = (int?)corrects,
             Why = Documents.Text(body, "why"),
         };
     }

@@ -20,9 +20,7 @@ internal static class LookEndpoints
         {
             if (name is Viewer.UnitsCookie or Viewer.LightCookie && value is "us" or "metric" or "safe" or "day")
                 Viewer.Keep(response, name, value);
-            return back.StartsWith('/') && !back.StartsWith("//", StringComparison.Ordinal) && !back.StartsWith("/\\", StringComparison.Ordinal)
-                ? Results.LocalRedirect(back)
-                : Results.LocalRedirect("/");
+            return Results.LocalRedirect(LocalAddress.Or(back, "/"));
         }).ExcludeFromDescription();
     }
 }

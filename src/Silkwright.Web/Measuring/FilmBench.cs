@@ -13,11 +13,8 @@ public sealed class FilmBench(FilmRecords films, TimeProvider time, ILogger<Film
     private readonly ConcurrentDictionary<string, FilmWork> works = new();
     private readonly ConcurrentDictionary<string, CancellationTokenSource> stops = new();
 
-    /// <summary>The way of measuring; a new one measures stored films again.</summary>
-    public const string MeasuringVersion = "1";
-
-    /// <summary>What a measurement of a film as it comes is kept under.</summary>
-    public static MeasuringKey KeyOf(string hash) => new(hash, null, Negative: false, MeasuringVersion);
+    /// <summary>What a measurement of a film as it comes is kept under; a new way of measuring measures stored films again.</summary>
+    public static MeasuringKey KeyOf(string hash) => new(hash, null, Negative: false, FilmMeasurer.Version);
 
     /// <summary>How the work on a film stands; none when nobody has asked for it.</summary>
     public FilmWork? Of(string hash) => works.GetValueOrDefault(hash);

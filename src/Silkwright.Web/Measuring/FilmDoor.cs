@@ -44,8 +44,9 @@ public sealed class FilmDoor(FilmRecords films, DataFolder folder)
         }
     }
 
-    /// <summary>The name without any folder.</summary>
-    public static string NameOf(IFormFile upload) => upload.FileName[(upload.FileName.LastIndexOfAny(['/', '\\']) + 1)..];
+    /// <summary>The name without any folder and without what cannot be seen.</summary>
+    public static string NameOf(IFormFile upload) =>
+        string.Concat(upload.FileName[(upload.FileName.LastIndexOfAny(['/', '\\']) + 1)..].Where(c => !char.IsControl(c)));
 
     private static void ReadThrough(string path, CancellationToken cancel)
     {

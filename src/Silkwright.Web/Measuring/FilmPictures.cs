@@ -1,3 +1,4 @@
+using Silkwright.Estimates;
 using Silkwright.Film.Measuring;
 using Silkwright.Records.Films;
 
@@ -8,6 +9,9 @@ internal static class FilmPictures
 {
     private const int MostSidePx = 1600;
     private const double MostCutMm = 20;
+    // A picture of the largest film takes some 70 MB while it is drawn; as many at once as there are cores is all that helps.
+    private static readonly SemaphoreSlim Places = new(Environment.ProcessorCount);
+
     private static readonly TimeSpan KeptFor = TimeSpan.FromDays(1);
 
     public static void Map(IEndpointRouteBuilder routes)
@@ -16,7 +20,7 @@ internal static class FilmPictures
                 AnswerAsync(films, hash, response, path => FilmPreview.Png(path, new FilmOptions(), Math.Clamp(side ?? 400, 16, MostSidePx), cancel), cancel))
             .CacheOutput(policy => policy.SetVaryByQuery("side").Expire(KeptFor)).ExcludeFromDescription();
         _ = routes.MapGet("/films/{hash}/detail.png", (string hash, double x, double y, double side, FilmRecords films, HttpResponse response, CancellationToken cancel) =>
-                AnswerAsync(films, hash, response, path => FilmPreview.DetailPng(path, new FilmOptions(), x, y, Math.Clamp(side, 0.5, MostCutMm), cancel), cancel))
+                AnswerAsync(films, hash, response, path => FilmPreview.DetailPng(path, new FilmOptions(), Finite(x, nameof(x)), Finite(y, nameof(y)), Math.Clamp(Finite(side, nameof(side)), 0.5, MostCutMm), cancel), cancel))
             .CacheOutput(policy => policy.SetVaryByQuery("x", "y", "side").Expire(KeptFor)).ExcludeFromDescription();
     }
 
@@ -25,8 +29,22 @@ internal static class FilmPictures
     {
         if (await films.FindAsync(hash, cancel) is not { } film || !File.Exists(films.PathOf(film)))
             return Results.NotFound();
-        var png = await Task.Run(() => draw(films.PathOf(film)), cancel);
+        await Places.WaitAsync(cancel);
+        byte[] png;
+        try
+        {
+            png = await Task.Run(() => draw(films.PathOf(film)), cancel);
+        }
+        finally
+        {
+            _ = Places.Release();
+        }
+
         response.Headers.CacheControl = "private, max-age=31536000, immutable";
         return Results.Bytes(png, "image/png");
     }
+
+    private static double Finite(double value, string name) => double.IsFinite(value)
+        ? value
+        : throw new InputProblemException(new Problem($"{name} is not a number.", name, "Write it in millimetres, such as 12.5."));
 }

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Silkwright.Web.Jobs;
+using Silkwright.Web.Look;
 
 namespace Silkwright.Web.Measuring;
 
@@ -24,14 +25,12 @@ internal static class MeasuringEndpoints
         _ = routes.MapPost("/films/{hash}/stop", (string hash, [FromForm] string back, FilmBench bench) =>
         {
             bench.Stop(hash);
-            return Results.LocalRedirect(Local(back));
+            return Results.LocalRedirect(LocalAddress.Or(back, "/jobs"));
         }).ExcludeFromDescription();
         _ = routes.MapPost("/films/{hash}/measure", (string hash, [FromForm] string back, FilmBench bench) =>
         {
             bench.AskAgain(hash);
-            return Results.LocalRedirect(Local(back));
+            return Results.LocalRedirect(LocalAddress.Or(back, "/jobs"));
         }).ExcludeFromDescription();
     }
-
-    private static string Local(string back) => back.StartsWith("/jobs/", StringComparison.Ordinal) ? back : "/jobs";
 }

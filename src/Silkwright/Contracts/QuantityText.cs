@@ -59,7 +59,8 @@ public static partial class QuantityText
 
     private static double? Value(string number, string unit, string text, QuantityKind kind, string where, ProblemList problems)
     {
-        var value = double.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture);
+        // Plus 0 makes a typed -0 a plain 0.
+        var value = double.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture) + 0.0;
         if (!double.IsFinite(value))
         {
             problems.Add($"'{text.Trim()}' is not a number that can be reckoned with.", where, Remedy(text, kind));
