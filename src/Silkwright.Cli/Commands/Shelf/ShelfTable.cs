@@ -1,4 +1,5 @@
 using Silkwright.Cli.Printing;
+using Silkwright.Estimates;
 using Silkwright.Scheduling.Shelf;
 using Spectre.Console;
 
