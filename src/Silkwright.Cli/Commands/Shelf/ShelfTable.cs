@@ -15,14 +15,14 @@ internal static class ShelfTable
     {
         Prose.Write(console, "", $"Keep {answer.Keep.Count} of {shelf.Emulsions.Count} emulsions: {List(answer.Keep)}.");
         console.Write(Kept(shelf, answer));
-        Prose.Write(console, "", $"A month costs {Figures.Of(answer.MonthlyCost)}: {Parts(answer)}.");
+        Prose.Write(console, "", $"A month costs {Figures.Exact(answer.MonthlyCost)}: {Parts(answer)}.");
         Prose.Write(console, "", Proof(answer));
         if (answer.Change is { } change)
             Prose.Write(console, "", Change(change));
         foreach (var sentence in Others(answer))
             Prose.Write(console, "", sentence);
         foreach (var month in answer.Months)
-            Prose.Write(console, "  ", $"{month.Name} ({ShownUnit.Percent.Write(month.WeightPercent)}): {Figures.Of(month.MonthlyCost)}");
+            Prose.Write(console, "  ", $"{month.Name} ({ShownUnit.Percent.Write(month.WeightPercent)}): {Figures.Exact(month.MonthlyCost)}");
         console.WriteLine();
         Notes.Print(answer.Notes, console);
     }
@@ -35,8 +35,8 @@ internal static class ShelfTable
             var jobs = shelf.Jobs.Where(job => answer.Assignments[job.Id] == emulsion.Id).ToList();
             table.AddRow(new[]
             {
-                emulsion.Id, emulsion.KeptToday ? "kept" : answer.Change is null ? "" : "new", Figures.Of(jobs.Count), Figures.Of(jobs.Sum(job => job.ScreensPerMonth)),
-                Figures.Of(emulsion.FixedCostPerMonth), Figures.Of(jobs.Sum(job => job.ScreensPerMonth * job.Costs[emulsion.Id])),
+                emulsion.Id, emulsion.KeptToday ? "kept" : answer.Change is null ? "" : "new", Figures.Exact(jobs.Count), Figures.Exact(jobs.Sum(job => job.ScreensPerMonth)),
+                Figures.Exact(emulsion.FixedCostPerMonth), Figures.Exact(jobs.Sum(job => job.ScreensPerMonth * job.Costs[emulsion.Id])),
             }.Select(cell => new Text(cell)));
         }
 
@@ -45,13 +45,13 @@ internal static class ShelfTable
 
     private static string Parts(ShelfAnswer answer)
     {
-        var parts = $"{Figures.Of(answer.FixedCostPerMonth)} for keeping, {Figures.Of(answer.RunningCostPerMonth)} for the screens";
-        return answer.SwitchingCostPerMonth > 0 ? $"{parts}, {Figures.Of(answer.SwitchingCostPerMonth)} for changing over" : parts;
+        var parts = $"{Figures.Exact(answer.FixedCostPerMonth)} for keeping, {Figures.Exact(answer.RunningCostPerMonth)} for the screens";
+        return answer.SwitchingCostPerMonth > 0 ? $"{parts}, {Figures.Exact(answer.SwitchingCostPerMonth)} for changing over" : parts;
     }
 
     private static string Proof(ShelfAnswer answer) => answer.GapPercent <= ShownGapPercent
         ? "Proven: no shelf within the rules costs less."
-        : $"Not proven: no shelf within the rules costs less than {Figures.Of(answer.Bound)}, so this one is at most {ShownUnit.Percent.Write(answer.GapPercent)} too dear.";
+        : $"Not proven: no shelf within the rules costs less than {Figures.Exact(answer.Bound)}, so this one is at most {ShownUnit.Percent.Write(answer.GapPercent)} too dear.";
 
     private static string Change(ShelfChange change)
     {
@@ -61,9 +61,9 @@ internal static class ShelfTable
         var saves = change.SavesPerMonth switch
         {
             null => "Today's shelf does not serve every job.",
-            > 0 and var saved => $"Against today's shelf, which costs {Figures.Of(change.TodayMonthlyCost!.Value)}, that saves {Figures.Of(saved)} a month.",
-            < 0 and var saved => $"Today's shelf costs {Figures.Of(-saved)} a month less, but breaks a rule of the case.",
-            _ => $"It costs {Figures.Of(change.TodayMonthlyCost!.Value)} a month.",
+            > 0 and var saved => $"Against today's shelf, which costs {Figures.Exact(change.TodayMonthlyCost!.Value)}, that saves {Figures.Exact(saved)} a month.",
+            < 0 and var saved => $"Today's shelf costs {Figures.Exact(-saved)} a month less, but breaks a rule of the case.",
+            _ => $"It costs {Figures.Exact(change.TodayMonthlyCost!.Value)} a month.",
         };
         return $"{same}{drop}{take}{saves}";
     }
@@ -82,8 +82,8 @@ internal static class ShelfTable
 
     private static string Dearer(OtherShelf other)
     {
-        var sure = other.MonthlyCost - other.Bound <= ShownGapPercent / 100 * Math.Abs(other.MonthlyCost) ? "" : $" (the cheapest of its kind costs {Figures.Of(other.Bound)} or more)";
-        return other.Extra >= 0 ? $"costs {Figures.Of(other.Extra)} a month more{sure}" : $"would cost {Figures.Of(-other.Extra)} a month less{sure}, but the case does not allow it";
+        var sure = other.MonthlyCost - other.Bound <= ShownGapPercent / 100 * Math.Abs(other.MonthlyCost) ? "" : $" (the cheapest of its kind costs {Figures.Exact(other.Bound)} or more)";
+        return other.Extra >= 0 ? $"costs {Figures.Exact(other.Extra)} a month more{sure}" : $"would cost {Figures.Exact(-other.Extra)} a month less{sure}, but the case does not allow it";
     }
 
     private static string List(IReadOnlyList<string> ids) => string.Join(", ", ids);
