@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Parsing;
+using Silkwright.Cli.Commands.Choose;
 using Silkwright.Cli.Commands.Demo;
 using Silkwright.Cli.Commands.Dry;
 using Silkwright.Cli.Commands.Expose;
@@ -63,6 +64,7 @@ internal static class Shell
             new HelpOption(),
             new VersionOption(),
             PlanCommand.Create(surroundings),
+            ChooseCommand.Create(surroundings),
             FilmCommand.Create(surroundings),
             MeshCommand.Create(surroundings),
             InkCommand.Create(surroundings),

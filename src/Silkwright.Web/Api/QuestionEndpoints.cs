@@ -1,5 +1,7 @@
 using System.Text.Json.Nodes;
 using Silkwright.Contracts;
+using Silkwright.Web.Jobs;
+using Silkwright.Web.Questions;
 
 namespace Silkwright.Web.Api;
 
@@ -12,6 +14,11 @@ internal static class QuestionEndpoints
         Add(api, "/ink", "Ink laid and used", InkQuestion.Fields, given => InkDocument.Of(InkQuestion.Answer(given)));
         Add(api, "/expose/step", "An exposure corrected by a step wedge", StepQuestion.Fields, given => StepDocument.Of(StepQuestion.Answer(given)));
         Add(api, "/dry/air", "The state of moist air", AirQuestion.Fields, given => AirDocument.Of(AirQuestion.Answer(given)));
+        api.MapGet("/choose", Choose)
+            .WithSummary("Which emulsion for an ink and a run")
+            .WithDescription(Describe(EmulsionQuestion.Fields))
+            .Produces<JsonObject>()
+            .ProducesProblem(StatusCodes.Status400BadRequest);
         Add(api, "/dry/time", "How long a coat dries", DryingQuestion.Fields, given => DryingDocument.Of(DryingQuestion.Answer(given)));
     }
 
@@ -19,9 +26,16 @@ internal static class QuestionEndpoints
         IEndpointRouteBuilder api, string path, string summary, IReadOnlyList<QuestionField> fields, Func<GivenTexts, JsonObject> answer) =>
         api.MapGet(path, (HttpRequest request) => Documents.Ok(answer(Given(request))))
             .WithSummary(summary)
-            .WithDescription(string.Join("\n", fields.Select(f => $"{f.Name}: {f.Meaning}, for example {f.Example}.")))
+            .WithDescription(Describe(fields))
             .Produces<JsonObject>()
             .ProducesProblem(StatusCodes.Status400BadRequest);
+
+    /// <summary>For one emulsion of each usual kind; with <c>shelf=own</c>, out of the shop's.</summary>
+    private static async Task<IResult> Choose(HttpRequest request, JobDesk desk, CancellationToken cancel) =>
+        Documents.Ok(EmulsionAnswerDocument.Of(await AskedQuestion.Of(request.Query).AnswerAsync(desk, cancel)));
+
+    private static string Describe(IReadOnlyList<QuestionField> fields) =>
+        string.Join("\n", fields.Select(f => $"{f.Name}: {f.Meaning}, for example {f.Example}."));
 
     private static GivenTexts Given(HttpRequest request) =>
         new(request.Query.ToDictionary(q => q.Key, q => q.Value.ToString()));

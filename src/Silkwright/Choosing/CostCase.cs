@@ -14,8 +14,11 @@ public sealed record CostCase
     /// <summary>Price of the emulsion. [currency/kg]</summary>
     public required Estimate PricePerKg { get; init; }
 
-    /// <summary>Hands-on time for one screen. [min]</summary>
-    public required Estimate MinutesPerScreen { get; init; }
+    /// <summary>Hands-on minutes for one screen.</summary>
+    public required ScreenWork Work { get; init; }
+
+    /// <summary>The place and the warmth one screen takes while it dries. [currency/screen]</summary>
+    public required Estimate DryingPlacePerScreen { get; init; }
 
     /// <summary>Labour. [currency/h]</summary>
     public required Estimate LabourPerHour { get; init; }
@@ -35,6 +38,9 @@ public sealed record CostCase
     /// <summary>A press that waits for a finished spare to be put on. [currency]</summary>
     public required Estimate StopForSpare { get; init; }
 
-    /// <summary>Costs of the chosen finish beside its minutes: hardener, a mesh that cannot be reclaimed. [currency/screen]</summary>
+    /// <summary>What the chosen finish uses up beside its minutes. [currency/screen]</summary>
     public required Estimate FinishPerScreen { get; init; }
+
+    /// <summary>What taking the stencil off uses up beside its minutes; the mesh where it cannot be taken off. [currency/screen]</summary>
+    public required Estimate ReclaimPerScreen { get; init; }
 }

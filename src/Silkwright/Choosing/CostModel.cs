@@ -8,67 +8,66 @@ public static class CostModel
 {
     public static ScreenCost Of(CostCase cost)
     {
-        var grams = new Uncertain("emulsion on the screen", cost.GramsPerScreen);
-        var price = new Uncertain("price of the emulsion", cost.PricePerKg);
-        var minutes = new Uncertain("hands-on minutes", cost.MinutesPerScreen);
-        var rate = new Uncertain("labour rate", cost.LabourPerHour);
-        var waste = new Uncertain("share thrown away", cost.WastePercent);
-        var failures = new Uncertain("stencil life", cost.ExpectedFailures);
-        var remake = new Uncertain("remakes before printing", cost.RemakeChance);
-        var stop = new Uncertain("stopped press", cost.StopForRemake);
-        var swap = new Uncertain("putting on a spare", cost.StopForSpare);
-        var finish = new Uncertain("finish", cost.FinishPerScreen);
-        Uncertain[] all = [grams, price, minutes, rate, waste, failures, remake, stop, finish, swap];
-
-        var total = Propagation.Through(x => OnScreen(x) + Hands(x) + ThrownAway(x) + Risk(x), all, floor: 0);
+        Uncertain[] inputs = [.. CostInputs.All.Select(input => Expected(cost, input))];
+        var total = Through(point => point.Total);
         return new ScreenCost
         {
+            Case = cost,
             Total = total.Estimate,
             Drivers = total.Drivers,
-            EmulsionOnScreen = Propagation.Through(OnScreen, all, floor: 0).Estimate,
-            Labour = Propagation.Through(Hands, all, floor: 0).Estimate,
-            Waste = Propagation.Through(ThrownAway, all, floor: 0).Estimate,
-            Remakes = Propagation.Through(Risk, all, floor: 0).Estimate,
+            EmulsionOnScreen = Through(point => point.OnScreen).Estimate,
+            Coating = Through(point => point.Coating).Estimate,
+            Drying = Through(point => point.Drying).Estimate,
+            Exposing = Through(point => point.Exposing).Estimate,
+            Making = Through(point => point.Making).Estimate,
+            Finish = Through(point => point.Finish).Estimate,
+            Reclaim = Through(point => point.Reclaim).Estimate,
+            Labour = Through(point => point.Labour).Estimate,
+            Waste = Through(point => point.Waste).Estimate,
+            Remakes = Through(point => point.Risk).Estimate,
         };
 
-        // The order of the values is that of `all` above.
-        double OnScreen(IReadOnlyList<double> x) => cost.Screens * x[0] / 1000 * x[1];
-        double Hands(IReadOnlyList<double> x) => cost.Screens * ((x[2] * x[3] / 60) + x[8]);
-        double ThrownAway(IReadOnlyList<double> x) => OnScreen(x) * x[4] / (100 - Math.Min(x[4], 99));
-        double Making(IReadOnlyList<double> x) => (OnScreen(x) + Hands(x) + ThrownAway(x)) / cost.Screens;
-        double Risk(IReadOnlyList<double> x)
-        {
-            var remade = ExpectedBeyond(x[5], cost.Screens - 1);
-            return (remade * (Making(x) + x[7])) + ((x[5] - remade) * x[9]) + (cost.Screens * x[6] * Making(x));
-        }
+        Propagated Through(Func<CostPoint, double> part) =>
+            Propagation.Through(amounts => part(new CostPoint(cost.Screens, amounts)), inputs, floor: 0);
     }
 
-    /// <summary>How much dearer one choice is than another, with what both share (the labour rate) kept the same on both sides.</summary>
+    /// <summary>How much dearer one choice is than another; what a shop has one of (its labour rate) is the same on both sides.</summary>
     public static Estimate Difference(ScreenCost dearer, ScreenCost cheaper)
     {
-        var value = dearer.Total.Value - cheaper.Total.Value;
-        Estimate[] own = [dearer.EmulsionOnScreen, dearer.Waste, dearer.Remakes, cheaper.EmulsionOnScreen, cheaper.Waste, cheaper.Remakes];
-        var half = Math.Sqrt(own.Sum(part => Square((part.High - part.Low) / 2)));
-        return new Estimate(value, value - half, value + half, dearer.Total.Ground);
-    }
+        var (one, other) = (dearer.Case, cheaper.Case);
+        if (one == other)
+            return Estimate.Exact(0, Ground.Model);
+        var shared = CostInputs.All.Where(CostInputs.IsShared).ToArray();
+        var own = CostInputs.All.Where(input => !CostInputs.IsShared(input)).ToArray();
+        Uncertain[] inputs = [.. shared.Select(Of(one)), .. own.Select(Of(one)), .. own.Select(Of(other))];
+        return Propagation.Through(
+            amounts => new CostPoint(one.Screens, Amounts(amounts, shared.Length)).Total
+                - new CostPoint(other.Screens, Amounts(amounts, shared.Length + own.Length)).Total,
+            inputs).Estimate;
 
-    /// <summary>Failures beyond the spares: E[max(0, N − spares)] for a Poisson count N, which errs on the side of more.</summary>
-    private static double ExpectedBeyond(double expectedFailures, int spares)
-    {
-        if (expectedFailures <= 0)
-            return 0;
-        var beyond = expectedFailures;
-        var none = Math.Exp(-expectedFailures);
-        var (term, reached) = (none, none);
-        for (var count = 0; count < spares; count++)
+        static Func<CostInput, Uncertain> Of(CostCase cost) => input => Expected(cost, input);
+
+        double[] Amounts(IReadOnlyList<double> all, int ownFrom)
         {
-            beyond -= 1 - reached;
-            term *= expectedFailures / (count + 1);
-            reached += term;
+            var amounts = new double[CostInputs.All.Count];
+            for (var i = 0; i < shared.Length; i++)
+                amounts[(int)shared[i]] = all[i];
+            for (var i = 0; i < own.Length; i++)
+                amounts[(int)own[i]] = all[ownFrom + i];
+            return amounts;
         }
-
-        return Math.Max(0, beyond);
     }
 
-    private static double Square(double x) => x * x;
+    /// <summary>
+    /// An input at its mean, so that sums of expectations come out right where an interval is lopsided: the mean of a triangular law
+    /// over the interval with its top at the value, the law the comparison draws from.
+    /// </summary>
+    private static Uncertain Expected(CostCase cost, CostInput input)
+    {
+        var estimate = CostInputs.Of(cost, input);
+        var mean = (estimate.Low + estimate.Value + estimate.High) / 3;
+        return new Uncertain(
+            CostInputs.Words(input),
+            new Estimate(Math.Clamp(mean, estimate.Low, estimate.High), estimate.Low, estimate.High, estimate.Ground, estimate.CoverPercent));
+    }
 }

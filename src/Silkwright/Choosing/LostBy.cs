@@ -6,26 +6,27 @@ public static class LostBy
     /// <summary>Parts this close cost the same for all practical purposes. [currency]</summary>
     private const double Nothing = 0.05;
 
+    /// <summary>A second reason is named when it weighs at least this much beside the first. [1]</summary>
+    private const double WorthNaming = 1.0 / 3;
+
     public static string Sentence(ScreenCost loser, ScreenCost winner)
     {
-        var parts = new (string Words, double More)[]
-        {
-            ("more of it is thrown away before it is used up", loser.Waste.Value - winner.Waste.Value),
-            ("it is likelier to fail before the run is done", loser.Remakes.Value - winner.Remakes.Value),
-            ("it takes more work", loser.Labour.Value - winner.Labour.Value),
-            ("the emulsion on the screen costs more", loser.EmulsionOnScreen.Value - winner.EmulsionOnScreen.Value),
-        };
-        var worst = parts.MaxBy(part => part.More);
-        if (worst.More < Nothing)
+        (string Against, string For, double More)[] parts =
+        [
+            ("more of it is thrown away before it is used up", "less of it is thrown away", loser.Waste.Value - winner.Waste.Value),
+            ("it is likelier to fail before the run is done", "it is likelier to finish the run", loser.Remakes.Value - winner.Remakes.Value),
+            ("it takes more work", "it takes less work", loser.Labour.Value - winner.Labour.Value),
+            ("the emulsion on the screen costs more", "the emulsion itself is cheaper", loser.EmulsionOnScreen.Value - winner.EmulsionOnScreen.Value),
+        ];
+        var worst = parts.Max(part => part.More);
+        if (worst < Nothing)
             return "as good, at the same cost";
+        var against = parts
+            .OrderByDescending(part => part.More)
+            .TakeWhile(part => part.More >= Math.Max(Nothing, WorthNaming * worst))
+            .Take(2)
+            .Select(part => part.Against);
         var offset = parts.MinBy(part => part.More);
-        var but = offset.More > -Nothing ? "" : offset.Words switch
-        {
-            "more of it is thrown away before it is used up" => ", though less of it is thrown away",
-            "it is likelier to fail before the run is done" => ", though it is likelier to finish the run",
-            "it takes more work" => ", though it takes less work",
-            _ => ", though the emulsion itself is cheaper",
-        };
-        return worst.Words + but;
+        return string.Join(" and ", against) + (offset.More > -Nothing ? "" : $", though {offset.For}");
     }
 }

@@ -19,12 +19,24 @@ internal static class CandidateTrial
     /// <summary>How long somebody stands at a machine that counts units of its own. Common practice, no source. [s]</summary>
     private const double UsualExposureSeconds = 60;
 
-    /// <summary>The emulsion with the lamp, trough and finish that serve this colour at the least expected cost.</summary>
-    public static StencilCandidate Of(StencilEmulsion emulsion, ColourBrief brief)
+    /// <summary>Screens hang no longer than over night before somebody takes them. Common practice, no source. [min]</summary>
+    private const double MostDryingMinutes = 960;
+
+    private static readonly Estimate OverNight = Estimate.Within(MostDryingMinutes, 0.2, Ground.CommonPractice);
+
+    /// <summary>The coat and the exposure of an emulsion for this colour.</summary>
+    public static ExposedCoat CoatAndExpose(StencilEmulsion emulsion, ColourBrief brief)
     {
         var (trough, coat) = Coat(emulsion, brief);
-        var drying = Dry(emulsion, coat, brief);
         var (lamp, window, lampBecause) = Expose(emulsion, coat, brief);
+        return new ExposedCoat(emulsion, trough, coat, lamp, lampBecause, window);
+    }
+
+    /// <summary>The emulsion with the finish that serves this colour at the least expected cost.</summary>
+    public static StencilCandidate Of(ExposedCoat exposed, ColourBrief brief)
+    {
+        var (emulsion, trough, coat, lamp, lampBecause, window) = exposed;
+        var drying = Dry(emulsion, coat, brief);
         return FinishesFor(brief.Colour.Ink)
             .Select(finish => Finished(finish))
             .MinBy(candidate => candidate.Cost.Total.Value)!;
@@ -43,9 +55,9 @@ internal static class CandidateTrial
                 Impressions = brief.Impressions,
                 WellCured = wellCured,
             });
-            var minutes = WorkTimes.Minutes(coat, FamilyValues.NeedsSensitiser(emulsion.Family), SecondsOf(window), finish);
+            var work = WorkTimes.Of(coat, FamilyValues.NeedsSensitiser(emulsion.Family), SecondsOf(window), finish);
             var lot = PotLife.Of(emulsion, brief.On);
-            var (cost, spares) = Price(emulsion, coat, drying, life, minutes, finish, wellCured, brief);
+            var (cost, spares) = Price(emulsion, coat, drying, life, work, finish, wellCured, brief);
             return new StencilCandidate
             {
                 Emulsion = emulsion,
@@ -60,11 +72,15 @@ internal static class CandidateTrial
                 Finish = finish,
                 Life = life,
                 Spares = spares,
-                MinutesPerScreen = minutes,
+                MinutesPerScreen = work.Total,
                 Cost = cost,
             };
         }
     }
+
+    /// <summary>Emulsion over mesh that the colour wants. [µm]</summary>
+    public static double WantedEomUm(ColourBrief brief) =>
+        brief.WantedEomUm ?? CoatTarget.EomUm(brief.Mesh.Mesh, brief.Colour.Ink, brief.Underbase, brief.Halftone);
 
     /// <summary>A hardener is for inks with water in them: elsewhere it spoils the screen for nothing.</summary>
     private static StencilFinish[] FinishesFor(InkKind ink) => ink is InkKind.WaterBased or InkKind.Discharge
@@ -73,7 +89,7 @@ internal static class CandidateTrial
 
     private static (Trough Trough, CoatPrediction Coat) Coat(StencilEmulsion emulsion, ColourBrief brief)
     {
-        var wanted = CoatTarget.EomUm(brief.Mesh.Mesh, brief.Colour.Ink, brief.Underbase, brief.Halftone);
+        var wanted = WantedEomUm(brief);
         var readings = brief.Shop.CoatReadings.Where(reading => Same(reading.EmulsionId, emulsion.Id) && IsKnown(reading.TroughId)).ToArray();
         return brief.Shop.Troughs
             .Select(trough => (Trough: trough, Coat: CoatModel.For(
@@ -169,7 +185,7 @@ internal static class CandidateTrial
         CoatPrediction coat,
         DryingResult drying,
         LifeResult life,
-        Estimate minutes,
+        ScreenWork work,
         StencilFinish finish,
         double wellCured,
         ColourBrief brief)
@@ -187,7 +203,8 @@ internal static class CandidateTrial
             Screens = 1,
             GramsPerScreen = grams,
             PricePerKg = FamilyValues.PricePerKg(emulsion),
-            MinutesPerScreen = minutes,
+            Work = work,
+            DryingPlacePerScreen = DryingPlace(coat, drying),
             LabourPerHour = rate,
             WastePercent = Waste.SharePercent(new WasteCase(
                 emulsion.Family,
@@ -198,7 +215,8 @@ internal static class CandidateTrial
             RemakeChance = RemakeChance(wellCured, drying),
             StopForRemake = StopCost(WorkTimes.RemakeMinutes),
             StopForSpare = StopCost(WorkTimes.SpareMinutes),
-            FinishPerScreen = finish == StencilFinish.Hardened ? WorkTimes.HardenedScreen : Estimate.Exact(0, Ground.Model),
+            FinishPerScreen = finish == StencilFinish.Hardened ? WorkTimes.HardenerPerScreen : Estimate.Exact(0, Ground.Model),
+            ReclaimPerScreen = finish == StencilFinish.Hardened ? WorkTimes.MeshLost : WorkTimes.RemoverPerScreen,
         };
         var one = CostModel.Of(cost);
         var making = one.EmulsionOnScreen.Value + one.Labour.Value + one.Waste.Value;
@@ -208,6 +226,16 @@ internal static class CandidateTrial
 
         Estimate StopCost(Estimate stopMinutes) =>
             Propagation.Through(x => x[0] * x[1], [new("stop", stopMinutes), new("cost of a stop", stopPerMinute)]).Estimate;
+    }
+
+    /// <summary>The coat takes its place once for each drying; where it never gets safe, until the next morning.</summary>
+    private static Estimate DryingPlace(CoatPrediction coat, DryingResult drying)
+    {
+        var dryings = 1 + coat.Strokes.Count(stroke => stroke.AfterDrying);
+        return Propagation.Through(
+            x => dryings * Math.Min(x[0], MostDryingMinutes) / 60 * x[1],
+            [new("drying time", drying.MinutesToSafe ?? OverNight), new("place to dry", WorkTimes.DryingPlacePerHour)],
+            floor: 0).Estimate;
     }
 
     private static Estimate RemakeChance(double wellCured, DryingResult drying) =>

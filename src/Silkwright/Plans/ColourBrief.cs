@@ -21,6 +21,9 @@ internal sealed record ColourBrief
 
     public required Shop Shop { get; init; }
 
+    /// <summary>Emulsion over mesh asked for instead of the usual one. [µm]</summary>
+    public double? WantedEomUm { get; init; }
+
     public bool Underbase => Colour.Role == InkRole.Underbase;
 
     public bool Halftone => Needs.RulingLpi is not null;

@@ -10,8 +10,8 @@ namespace Silkwright.Plans;
 /// <summary>Plans one colour: mesh, then the emulsions against each other, then what the winner needs at every station.</summary>
 internal static class ColourPlanner
 {
-    /// <summary>The plan of one colour, and the winning candidate for what the whole job asks next.</summary>
-    public static (ColourPlan Plan, StencilCandidate? Winner, bool? FitsFrame) Plan(JobColour colour, Job job, Shop shop)
+    /// <summary>The plan of one colour, the contest that settled it, and whether the film fits the frame.</summary>
+    public static (ColourPlan Plan, EmulsionContest Contest, ColourBrief Brief, bool? FitsFrame) Plan(JobColour colour, Job job, Shop shop)
     {
         var needs = ColourNeeds.Of(colour);
         var dark = IsDark(job.Garment);
@@ -57,7 +57,7 @@ internal static class ColourPlanner
             Beaten = contest.Beaten(),
             Notes = NotesOf(needs, mesh, winner),
         };
-        return (plan, winner, fits);
+        return (plan, contest, brief, fits);
     }
 
     /// <summary>A garment is dark when the job says so, or when its colour's name does.</summary>

@@ -13,8 +13,14 @@ internal sealed record EmulsionContest
 
     public StencilCandidate? Winner => Allowed.Count == 0 ? null : Allowed[0];
 
-    public static EmulsionContest Of(ColourBrief brief)
+    /// <summary>The coats and exposures of the emulsions that no limit forbids before they are tried.</summary>
+    public required IReadOnlyDictionary<StencilEmulsion, ExposedCoat> Exposed { get; init; }
+
+    /// <param name="brief">The colour.</param>
+    /// <param name="known">Coats and exposures worked out before for the same mesh, thickness, lamps and readings.</param>
+    public static EmulsionContest Of(ColourBrief brief, IReadOnlyDictionary<StencilEmulsion, ExposedCoat>? known = null)
     {
+        var exposed = new Dictionary<StencilEmulsion, ExposedCoat>();
         var allowed = new List<StencilCandidate>();
         var ruledOut = new List<(StencilEmulsion Emulsion, HardLimit Limit)>();
         foreach (var emulsion in brief.Shop.Emulsions)
@@ -25,7 +31,8 @@ internal sealed record EmulsionContest
                 continue;
             }
 
-            var candidate = CandidateTrial.Of(emulsion, brief);
+            exposed[emulsion] = known?.GetValueOrDefault(emulsion) ?? CandidateTrial.CoatAndExpose(emulsion, brief);
+            var candidate = CandidateTrial.Of(exposed[emulsion], brief);
             if (HardLimits.NoWindow(candidate.Exposure) is { } noWindow)
                 ruledOut.Add((emulsion, noWindow));
             else
@@ -36,6 +43,7 @@ internal sealed record EmulsionContest
         {
             Allowed = [.. allowed.OrderBy(candidate => candidate.Cost.Total.Value).ThenBy(candidate => candidate.Emulsion.Id, StringComparer.Ordinal)],
             RuledOut = ruledOut,
+            Exposed = exposed,
         };
     }
 

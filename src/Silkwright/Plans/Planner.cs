@@ -15,7 +15,7 @@ public static class Planner
         var (filled, assumed) = ShopAssumptions.Fill(shop);
         var parts = job.Colours.Select(colour => ColourPlanner.Plan(colour, job, filled)).ToArray();
         var colours = parts.Select(part => part.Plan).ToArray();
-        var winners = parts.Select(part => part.Winner).OfType<StencilCandidate>().ToArray();
+        var winners = parts.Select(part => part.Contest.Winner).OfType<StencilCandidate>().ToArray();
         var screens = colours.Sum(colour => 1 + (colour.Spares?.Spares ?? 0));
         return new StencilPlan
         {
@@ -34,7 +34,7 @@ public static class Planner
         };
     }
 
-    private static IEnumerable<Note> JobNotes(Job job, Shop shop)
+    internal static IEnumerable<Note> JobNotes(Job job, Shop shop)
     {
         if (job.Garment.Colour is null && job.Garment.Dark is null)
             yield return new Note("Garment not described: a light one is assumed.", Ground.CommonPractice);

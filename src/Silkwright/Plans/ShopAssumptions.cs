@@ -21,6 +21,7 @@ public static class ShopAssumptions
         new() { Id = "a photopolymer for plastisol", Family = EmulsionFamily.Photopolymer, Resists = [InkKind.Plastisol] },
         new() { Id = "a photopolymer made for water", Family = EmulsionFamily.Photopolymer, Resists = [InkKind.Plastisol, InkKind.WaterBased, InkKind.Discharge] },
         new() { Id = "a solvent-resistant diazo", Family = EmulsionFamily.Diazo, Resists = [InkKind.Plastisol, InkKind.Solvent, InkKind.Uv] },
+        new() { Id = "a capillary film", Family = EmulsionFamily.CapillaryFilm },
     ];
 
     public static (Shop Shop, IReadOnlyList<Note> Notes) Fill(Shop shop)

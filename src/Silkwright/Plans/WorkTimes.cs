@@ -1,3 +1,4 @@
+using Silkwright.Choosing;
 using Silkwright.Coating;
 using Silkwright.Estimates;
 using Silkwright.Life;
@@ -7,14 +8,17 @@ namespace Silkwright.Plans;
 /// <summary>Hands-on minutes and costs of screen making. Common practice, no source, except the prices a shop gives.</summary>
 public static class WorkTimes
 {
-    /// <summary>Reclaim, degrease, expose and develop, check and tape, without the coating strokes. [min]</summary>
-    public static readonly Estimate BaseMinutes = new(23, 17, 30, Ground.CommonPractice);
+    /// <summary>Setting up the exposure, washing out, checking and taping. [min]</summary>
+    private static readonly Estimate MakingMinutes = new(14, 10, 19, Ground.CommonPractice);
+
+    /// <summary>Taking an ordinary stencil off and degreasing. [min]</summary>
+    private static readonly Estimate ReclaimMinutes = new(9, 6, 13, Ground.CommonPractice);
 
     /// <summary>One wet stroke. [min]</summary>
     private const double MinutesPerStroke = 0.5;
 
-    /// <summary>Taking a screen out, coating a face and putting it back to dry. [min]</summary>
-    private const double MinutesPerDrying = 4;
+    /// <summary>Putting a screen up to dry and fetching it. [min]</summary>
+    private const double MinutesPerDrying = 2;
 
     /// <summary>Exposing a second time. [min]</summary>
     private const double MinutesToPostExpose = 3;
@@ -25,11 +29,23 @@ public static class WorkTimes
     /// <summary>Stirring a sensitiser into a container, shared over the screens it coats. [min]</summary>
     private const double MinutesToMixPerScreen = 0.5;
 
+    /// <summary>How far two crews are from each other in the minutes above, as a share. [1]</summary>
+    private const double HabitShare = 0.3;
+
     /// <summary>Share of the exposure that somebody stands and waits. [1]</summary>
     private const double WaitingShare = 0.5;
 
-    /// <summary>A hardened screen is seldom reclaimed: its mesh, and some hardener. [currency]</summary>
-    public static readonly Estimate HardenedScreen = new(25, 15, 38, Ground.CommonPractice);
+    /// <summary>Hardener for one screen. [currency]</summary>
+    public static readonly Estimate HardenerPerScreen = new(3, 1.5, 5, Ground.CommonPractice);
+
+    /// <summary>The mesh of a hardened screen, which is seldom reclaimed. [currency]</summary>
+    public static readonly Estimate MeshLost = new(22, 13, 34, Ground.CommonPractice);
+
+    /// <summary>Stencil remover and degreaser for one screen. [currency]</summary>
+    public static readonly Estimate RemoverPerScreen = new(0.4, 0.2, 0.8, Ground.CommonPractice);
+
+    /// <summary>An hour of a place in the drying cabinet: floor, warmth, dry air. [currency/h]</summary>
+    public static readonly Estimate DryingPlacePerHour = new(0.15, 0.05, 0.4, Ground.CommonPractice);
 
     /// <summary>Labour in the screen room where the shop has not said. [currency/h]</summary>
     public static readonly Estimate LabourPerHour = new(25, 16, 38, Ground.CommonPractice);
@@ -49,19 +65,24 @@ public static class WorkTimes
     /// <summary>Screens a day where the shop has not said. [1/d]</summary>
     public static readonly Estimate ScreensPerDay = new(8, 3, 25, Ground.CommonPractice);
 
-    /// <summary>Hands-on minutes for one screen. [min]</summary>
-    public static Estimate Minutes(CoatPrediction coat, bool mixed, double exposureSeconds, StencilFinish finish)
+    /// <summary>Hands-on minutes for one screen.</summary>
+    public static ScreenWork Of(CoatPrediction coat, bool mixed, double exposureSeconds, StencilFinish finish)
     {
         var strokes = coat.Strokes.Count;
-        var dryings = coat.Strokes.Count(stroke => stroke.AfterDrying);
-        var extra = (strokes * MinutesPerStroke) + (dryings * MinutesPerDrying) + (exposureSeconds / 60 * WaitingShare)
-            + (mixed ? MinutesToMixPerScreen : 0)
-            + finish switch
+        var dryings = 1 + coat.Strokes.Count(stroke => stroke.AfterDrying);
+        return new ScreenWork(
+            Coating: Habit((strokes * MinutesPerStroke) + (mixed ? MinutesToMixPerScreen : 0)),
+            Drying: Habit(dryings * MinutesPerDrying),
+            Exposing: Habit(exposureSeconds / 60 * WaitingShare),
+            Making: MakingMinutes,
+            Finish: Habit(finish switch
             {
                 StencilFinish.PostExposed => MinutesToPostExpose,
                 StencilFinish.Hardened => MinutesToHarden,
                 _ => 0,
-            };
-        return BaseMinutes.Map(minutes => minutes + extra);
+            }),
+            Reclaim: finish == StencilFinish.Hardened ? Habit(0) : ReclaimMinutes);
+
+        static Estimate Habit(double minutes) => Estimate.Within(minutes, HabitShare, Ground.CommonPractice);
     }
 }

@@ -18,6 +18,8 @@ public sealed class AnswersTests
     [InlineData("dry-air.json", "dry air --temperature 86F --humidity 0% --altitude 300m")]
     [InlineData("dry-time.json", "dry time --temperature 30C --humidity 35% --air-speed 0.5m/s --wet-thickness 60um --solids 40%")]
     [InlineData("dry-time.json", "dry time --temperature 24C --humidity 95% --wet-thickness 60..80um --solids 35% --family dual-cure --faces 1 --altitude 300m --safe-moisture 4%")]
+    [InlineData("choose.json", "choose --ink water-based --run 2000 --pace 0.4 --light yellow --humidity 75%")]
+    [InlineData("choose.json", "choose --ink plastisol --run 100 --ruling 55/in --garment black --temperature 73F")]
     public async Task The_document_is_as_its_schema_says_and_nothing_else_is_on_the_output(string schema, string line)
     {
         var run = await ShellRun.Of([.. line.Split(' '), "--json"]);
@@ -31,6 +33,8 @@ public sealed class AnswersTests
     [InlineData("expose step --seconds 60s --observed 5 --target 7", "WARNING before exposing")]
     [InlineData("dry air --temperature 25C --humidity 50%", "Dew point")]
     [InlineData("dry time --temperature 30C --humidity 35% --wet-thickness 60um --solids 40%", "Safe to expose")]
+    [InlineData("choose --ink discharge --run 400 --light white", "RULED OUT")]
+    [InlineData("choose --ink water-based --run 2000", "STOP IF")]
     public async Task A_table_for_people_fits_100_columns(string line, string says)
     {
         var run = await ShellRun.Of(line.Split(' '));

@@ -22,7 +22,8 @@ public class ArrowsTests
         ["Stock"] = ["Emulsion"],
         ["Choosing"] = ["Artwork", "Mesh", "Emulsion", "Exposure", "Life", "Stock"],
         ["Plans"] = ["Artwork", "Mesh", "Emulsion", "Coating", "Drying", "Exposure", "Ink", "Life", "Stock", "Choosing"],
-        ["Contracts"] = ["Artwork", "Mesh", "Emulsion", "Coating", "Drying", "Exposure", "Ink", "Life", "Stock", "Choosing", "Plans"],
+        ["Answers"] = ["Artwork", "Emulsion", "Mesh", "Exposure", "Life", "Stock", "Choosing", "Plans"],
+        ["Contracts"] = ["Artwork", "Mesh", "Emulsion", "Coating", "Drying", "Exposure", "Ink", "Life", "Stock", "Choosing", "Plans", "Answers"],
     };
 
     private static readonly string[] Ground = ["Estimates", "Statistics"];

@@ -1,6 +1,7 @@
 using MathNet.Numerics.Distributions;
 using Silkwright.Choosing;
 using Silkwright.Estimates;
+using Silkwright.Exposure;
 
 namespace Silkwright.Tests.Choosing;
 
@@ -13,7 +14,9 @@ public class CostModelTests
         Screens = screens,
         GramsPerScreen = Sure(50),
         PricePerKg = Sure(20),
-        MinutesPerScreen = Sure(30),
+        Work = new ScreenWork(Sure(2), Sure(3), Sure(1), Sure(14), Sure(0), Sure(10)),
+        DryingPlacePerScreen = Sure(0),
+        ReclaimPerScreen = Sure(0),
         LabourPerHour = Sure(24),
         WastePercent = Sure(waste),
         ExpectedFailures = Sure(failures),
@@ -72,7 +75,7 @@ public class CostModelTests
     [Fact]
     public void A_window_of_one_scatter_each_side_cures_84_of_100()
     {
-        var stops = 2 * CureChance.DailyDoseScatter / Math.Log(2);
+        var stops = 2 * Forgiveness.DailyDoseScatter / Math.Log(2);
         Assert.Equal(0.8413, CureChance.WellCured(stops), 4);
         Assert.Equal(0.5, CureChance.WellCured(0), 9);
     }

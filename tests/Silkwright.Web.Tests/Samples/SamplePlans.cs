@@ -184,19 +184,27 @@ internal static class SamplePlans
 
     private static JobColour Colour(string name, InkKind ink) => new() { Name = name, Ink = ink, Film = Film };
 
-    private static ScreenCost Cost(double emulsion, double labour, double waste, double remakes)
+    /// <summary>A cost whose emulsion, hands, waste and remakes are as told: half an hour of hands, one failure's worth of risk.</summary>
+    private static ScreenCost Cost(double emulsion, double labour, double waste, double remakes) => CostModel.Of(new CostCase
     {
-        var total = emulsion + labour + waste + remakes;
-        return new ScreenCost
-        {
-            Total = new Estimate(total, total * 0.85, total * 1.25, Ground.Model),
-            EmulsionOnScreen = Estimate.Within(emulsion, 0.2, Ground.Model),
-            Labour = Estimate.Within(labour, 0.2, Ground.CommonPractice),
-            Waste = Estimate.Within(waste, 0.5, Ground.Model),
-            Remakes = Estimate.Within(remakes, 0.5, Ground.CommonPractice),
-            Drivers = [],
-        };
-    }
+        Screens = 1,
+        GramsPerScreen = Estimate.Within(50, 0.2, Ground.Model),
+        PricePerKg = Estimate.Exact(emulsion * 20, Ground.MeasuredHere),
+        Work = new ScreenWork(Minutes(3), Minutes(2), Minutes(1), Minutes(15), Minutes(0), Minutes(9)),
+        DryingPlacePerScreen = Nothing,
+        LabourPerHour = Estimate.Within(2 * labour, 0.2, Ground.CommonPractice),
+        WastePercent = Estimate.Within(100 * waste / (emulsion + waste), 0.5, Ground.Model),
+        ExpectedFailures = Estimate.Within(0.02, 0.5, Ground.CommonPractice),
+        RemakeChance = Nothing,
+        StopForRemake = Estimate.Exact(Math.Max(0, (remakes / 0.02) - emulsion - labour - waste), Ground.CommonPractice),
+        StopForSpare = Nothing,
+        FinishPerScreen = Nothing,
+        ReclaimPerScreen = Nothing,
+    });
+
+    private static Estimate Nothing => Estimate.Exact(0, Ground.Model);
+
+    private static Estimate Minutes(double minutes) => Estimate.Exact(minutes, Ground.CommonPractice);
 
     private static double Sound(double impressions, double median) => 100 * Math.Pow(0.5, Math.Pow(impressions / median, 1.6));
 }

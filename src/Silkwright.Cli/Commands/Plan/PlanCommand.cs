@@ -44,10 +44,7 @@ internal static class PlanCommand
 
     private static async Task<StencilPlan> PlanAsync(string jobPath, PlanSources sources, Surroundings surroundings, CancellationToken cancel)
     {
-        var job = JobReader.Read(await InputFile.ReadTextAsync(jobPath, "a job", cancel), Path.GetFileName(jobPath));
-        var folder = Path.GetDirectoryName(Path.GetFullPath(jobPath))!;
-        var films = await sources.MeasureAsync(job.Films, folder, surroundings, cancel);
-        var plan = Planner.Plan(job.ToJob(surroundings.Today, films), sources.Shop);
+        var plan = Planner.Plan(await sources.JobAsync(jobPath, surroundings, cancel), sources.Shop);
         return sources.ShopIsKnown
             ? plan
             : plan with { Notes = [new Note("No shop was given: the plan is for a shop nobody described. Name one with --shop or --data.", Ground.CommonPractice), .. plan.Notes] };

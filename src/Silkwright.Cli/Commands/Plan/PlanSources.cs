@@ -39,9 +39,20 @@ internal sealed class PlanSources
         return new PlanSources(kept is null ? null : ShopReader.Read(kept.Text, $"shop {kept.ShopKey}"), store);
     }
 
+    /// <summary>A job with its films measured.</summary>
+    /// <param name="path">JOB.json; films it names are found from its own folder.</param>
+    /// <param name="surroundings">The clock, and where progress is told.</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <exception cref="Estimates.InputProblemException">The faults of the job, or of every film that can't be measured.</exception>
+    public async Task<Job> JobAsync(string path, Surroundings surroundings, CancellationToken cancel)
+    {
+        var job = JobReader.Read(await InputFile.ReadTextAsync(path, "a job", cancel), Path.GetFileName(path));
+        var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+        return job.ToJob(surroundings.Today, await MeasureAsync(job.Films, folder, surroundings, cancel));
+    }
+
     /// <summary>The measurement of each film by its name in the job.</summary>
-    /// <exception cref="Estimates.InputProblemException">The faults of every film that can't be measured.</exception>
-    public async Task<IReadOnlyDictionary<string, FilmMeasurement>> MeasureAsync(
+    private async Task<IReadOnlyDictionary<string, FilmMeasurement>> MeasureAsync(
         IReadOnlyList<string> films, string folder, Surroundings surroundings, CancellationToken cancel)
     {
         if (films.Count == 0)

@@ -1,0 +1,12 @@
+using Silkwright.Estimates;
+using Silkwright.Exposure;
+using Silkwright.Life;
+
+namespace Silkwright.Answers;
+
+/// <summary>What an emulsion asks of the room and the hands.</summary>
+/// <param name="Emulsion">Which.</param>
+/// <param name="RoomLightMinutes">How long a coated screen may lie in the room's light; none where the light is not known. [min]</param>
+/// <param name="Forgiveness">How its exposure forgives.</param>
+/// <param name="Finish">What is done to the developed stencil.</param>
+public sealed record Handling(string Emulsion, Estimate? RoomLightMinutes, Forgiveness Forgiveness, StencilFinish Finish);

@@ -1,0 +1,53 @@
+using System.Globalization;
+using Silkwright.Emulsion;
+using Silkwright.Plans;
+
+namespace Silkwright.Answers;
+
+/// <summary>What was told with a question, in plain words.</summary>
+internal static class Told
+{
+    public static IReadOnlyList<string> Of(Job job, JobColour colour, Shop shop)
+    {
+        var facts = new List<string>
+        {
+            $"{Capital(InkWords.Of(colour.Ink))} ink",
+            $"a run of {Number(job.Run)} {(job.Run == 1 ? "piece" : "pieces")}",
+        };
+        if (colour.ImpressionsPerGarment > 1)
+            facts.Add($"{colour.ImpressionsPerGarment} impressions on each");
+        if (colour.Film is { } film)
+            facts.Add($"the film {film.File}, measured");
+        if (colour.Kind is { } kind)
+            facts.Add(TypicalNeeds.Words(kind));
+        if (colour.Needs?.FinestLineUm is { } line)
+            facts.Add($"finest line {Number(line / 1000)} mm");
+        if (colour.Needs?.RulingLpi is { } ruling)
+            facts.Add($"a halftone of {Number(ruling)} lpi");
+        if (job.Garment.Colour is { } garment)
+            facts.Add($"on {garment}");
+        if (shop.ScreensPerDay is { } pace)
+            facts.Add($"{Number(pace)} screens a day");
+        if (shop.Room.Celsius is { } celsius)
+            facts.Add($"{Number(celsius)} °C in the room");
+        if (shop.Room.HumidityPercent is { } humidity)
+            facts.Add($"{Number(humidity)} % relative humidity");
+        if (shop.Room.Light is { } light)
+            facts.Add($"{Words(light)} light");
+        if (shop.Emulsions.Count > 0)
+            facts.Add($"emulsions on the shelf: {string.Join(", ", shop.Emulsions.Select(emulsion => emulsion.Id))}");
+        return facts;
+    }
+
+    private static string Words(RoomLight light) => light switch
+    {
+        RoomLight.Yellow => "yellow",
+        RoomLight.Filtered => "filtered",
+        RoomLight.White => "white",
+        _ => throw new ArgumentOutOfRangeException(nameof(light)),
+    };
+
+    private static string Number(double value) => value.ToString("#,0.##", CultureInfo.InvariantCulture);
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

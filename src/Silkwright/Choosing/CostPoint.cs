@@ -1,0 +1,72 @@
+namespace Silkwright.Choosing;
+
+/// <summary>The parts of a cost at one value for each input: docs/engines/choosing.md, equations 1 to 4. [currency]</summary>
+/// <param name="screens">Screens made up front.</param>
+/// <param name="amounts">By <see cref="CostInput"/>.</param>
+internal readonly struct CostPoint(int screens, IReadOnlyList<double> amounts)
+{
+    /// <summary>Not all of a container can be thrown away. [%]</summary>
+    private const double MostWastePercent = 99;
+
+    public double OnScreen => screens * Amount(CostInput.GramsPerScreen) / 1000 * Amount(CostInput.PricePerKg);
+
+    public double Coating => Hands(CostInput.CoatingMinutes);
+
+    public double Drying => Hands(CostInput.DryingMinutes) + (screens * Amount(CostInput.DryingPlacePerScreen));
+
+    public double Exposing => Hands(CostInput.ExposingMinutes);
+
+    public double Making => Hands(CostInput.MakingMinutes);
+
+    public double Finish => Hands(CostInput.FinishMinutes) + (screens * Amount(CostInput.FinishPerScreen));
+
+    public double Reclaim => Hands(CostInput.ReclaimMinutes) + (screens * Amount(CostInput.ReclaimPerScreen));
+
+    public double Labour => Coating + Drying + Exposing + Making + Finish + Reclaim;
+
+    public double Waste
+    {
+        get
+        {
+            var percent = Math.Min(Amount(CostInput.WastePercent), MostWastePercent);
+            return OnScreen * percent / (100 - percent);
+        }
+    }
+
+    public double Risk
+    {
+        get
+        {
+            var failures = Amount(CostInput.ExpectedFailures);
+            var remade = ExpectedBeyond(failures, screens - 1);
+            var oneScreen = (OnScreen + Labour + Waste) / screens;
+            return (remade * (oneScreen + Amount(CostInput.StopForRemake)))
+                + ((failures - remade) * Amount(CostInput.StopForSpare))
+                + (screens * Amount(CostInput.RemakeChance) * oneScreen);
+        }
+    }
+
+    public double Total => OnScreen + Labour + Waste + Risk;
+
+    private double Amount(CostInput input) => amounts[(int)input];
+
+    private double Hands(CostInput minutes) => screens * Amount(minutes) * Amount(CostInput.LabourPerHour) / 60;
+
+    /// <summary>Failures beyond the spares: E[max(0, N − spares)] for a Poisson count N, which errs on the side of more.</summary>
+    private static double ExpectedBeyond(double expectedFailures, int spares)
+    {
+        if (expectedFailures <= 0)
+            return 0;
+        var beyond = expectedFailures;
+        var none = Math.Exp(-expectedFailures);
+        var (term, reached) = (none, none);
+        for (var count = 0; count < spares; count++)
+        {
+            beyond -= 1 - reached;
+            term *= expectedFailures / (count + 1);
+            reached += term;
+        }
+
+        return Math.Max(0, beyond);
+    }
+}
