@@ -9,6 +9,9 @@ namespace Silkwright.Web.Measuring;
 /// <summary>Where an uploaded film is looked over before it is kept: nothing stays of one that cannot be read to its end.</summary>
 public sealed class FilmDoor(FilmRecords films, DataFolder folder)
 {
+    // As many at once as there are cores: more would be no sooner done, and would keep the pages waiting for a thread.
+    private static readonly SemaphoreSlim Places = new(Environment.ProcessorCount);
+
     /// <summary>Keeps a film.</summary>
     /// <exception cref="InputProblemException">It is not a film, or damaged.</exception>
     public Task<StoredFilm> ReceiveAsync(IFormFile upload, string by, CancellationToken cancel) =>
@@ -31,8 +34,16 @@ public sealed class FilmDoor(FilmRecords films, DataFolder folder)
         {
             await using (var file = File.Create(path))
                 await upload.CopyToAsync(file, cancel);
-            await Task.Run(() => ReadThrough(path, cancel), cancel);
-            return await use(path);
+            await Places.WaitAsync(cancel);
+            try
+            {
+                await Task.Run(() => ReadThrough(path, cancel), cancel);
+                return await use(path);
+            }
+            finally
+            {
+                _ = Places.Release();
+            }
         }
         catch (InputProblemException fault)
         {

@@ -83,10 +83,7 @@ public sealed class HostileVisitTests(RunningWeb web) : IClassFixture<RunningWeb
     [InlineData("x=Infinity&y=1&side=1")]
     public async Task A_spot_of_a_film_that_is_nowhere_is_told(string spot)
     {
-        // The smallest PNG of our kind: 8 by 8 px, 1 bit, all white (PNG specification, third edition, section 5).
-        using var content = new MemoryStream(Convert.FromHexString(
-            "89504E470D0A1A0A0000000D4948445200000008000000080100000000EC74832600000009704859730000B88C0000B88C01CCF6BB2F0000000C4944" +
-            "415478DA63F8CF8002013FD007F9672D49A10000000049454E44AE426082"));
+        using var content = new MemoryStream(SmallFilm.Png);
         var film = await web.Store.Films.AddAsync(content, "spot.png", "Ada", Cancel);
         Assert.Equal(HttpStatusCode.BadRequest, (await web.Browser.GetAsync($"/films/{film.Hash}/detail.png?{spot}", Cancel)).StatusCode);
     }
