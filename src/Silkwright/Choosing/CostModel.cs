@@ -9,26 +9,24 @@ public static class CostModel
     public static ScreenCost Of(CostCase cost)
     {
         Uncertain[] inputs = [.. CostInputs.All.Select(input => Expected(cost, input))];
-        var total = Through(point => point.Total);
+        var parts = Propagation.ThroughAll(amounts => new CostPoint(cost.Screens, amounts).Parts(), inputs, floor: 0);
+        var total = parts[^1];
         return new ScreenCost
         {
             Case = cost,
             Total = total.Estimate,
             Drivers = total.Drivers,
-            EmulsionOnScreen = Through(point => point.OnScreen).Estimate,
-            Coating = Through(point => point.Coating).Estimate,
-            Drying = Through(point => point.Drying).Estimate,
-            Exposing = Through(point => point.Exposing).Estimate,
-            Making = Through(point => point.Making).Estimate,
-            Finish = Through(point => point.Finish).Estimate,
-            Reclaim = Through(point => point.Reclaim).Estimate,
-            Labour = Through(point => point.Labour).Estimate,
-            Waste = Through(point => point.Waste).Estimate,
-            Remakes = Through(point => point.Risk).Estimate,
+            EmulsionOnScreen = parts[0].Estimate,
+            Coating = parts[1].Estimate,
+            Drying = parts[2].Estimate,
+            Exposing = parts[3].Estimate,
+            Making = parts[4].Estimate,
+            Finish = parts[5].Estimate,
+            Reclaim = parts[6].Estimate,
+            Labour = parts[7].Estimate,
+            Waste = parts[8].Estimate,
+            Remakes = parts[9].Estimate,
         };
-
-        Propagated Through(Func<CostPoint, double> part) =>
-            Propagation.Through(amounts => part(new CostPoint(cost.Screens, amounts)), inputs, floor: 0);
     }
 
     /// <summary>How much dearer one choice is than another; what a shop has one of (its labour rate) is the same on both sides.</summary>

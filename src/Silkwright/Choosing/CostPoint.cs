@@ -48,6 +48,9 @@ internal readonly struct CostPoint(int screens, IReadOnlyList<double> amounts)
 
     public double Total => OnScreen + Labour + Waste + Risk;
 
+    /// <summary>All of them in the order above, the total last.</summary>
+    public double[] Parts() => [OnScreen, Coating, Drying, Exposing, Making, Finish, Reclaim, Labour, Waste, Risk, Total];
+
     private double Amount(CostInput input) => amounts[(int)input];
 
     private double Hands(CostInput minutes) => screens * Amount(minutes) * Amount(CostInput.LabourPerHour) / 60;

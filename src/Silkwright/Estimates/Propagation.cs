@@ -18,37 +18,59 @@ public static class Propagation
         Func<IReadOnlyList<double>, double> function,
         IReadOnlyList<Uncertain> inputs,
         double floor = double.NegativeInfinity,
+        double ceiling = double.PositiveInfinity) =>
+        ThroughAll(x => [function(x)], inputs, floor, ceiling)[0];
+
+    /// <summary>The same for a function with several answers of one kind, such as the parts of a cost.</summary>
+    /// <inheritdoc cref="Through"/>
+    public static IReadOnlyList<Propagated> ThroughAll(
+        Func<IReadOnlyList<double>, double[]> function,
+        IReadOnlyList<Uncertain> inputs,
+        double floor = double.NegativeInfinity,
         double ceiling = double.PositiveInfinity)
     {
-        var best = inputs.Select(input => input.Estimate.Value).ToArray();
-        var value = Math.Clamp(function(best), floor, ceiling);
-        double up = 0, down = 0;
-        var widths = new double[inputs.Count];
+        var moved = inputs.Select(input => input.Estimate.Value).ToArray();
+        var values = function(moved);
+        var moves = new (double[] Low, double[] High)?[inputs.Count];
         for (var i = 0; i < inputs.Count; i++)
         {
-            var atLow = MovedTo(inputs[i].Estimate.Low, i);
-            var atHigh = MovedTo(inputs[i].Estimate.High, i);
-            var rise = Math.Max(0, Math.Max(atLow, atHigh) - value);
-            var fall = Math.Max(0, value - Math.Min(atLow, atHigh));
-            up += rise * rise;
-            down += fall * fall;
-            widths[i] = (rise * rise) + (fall * fall);
+            var estimate = inputs[i].Estimate;
+            if (estimate.Low >= estimate.High)
+                continue;
+            moved[i] = estimate.Low;
+            var low = function(moved);
+            moved[i] = estimate.High;
+            moves[i] = (low, function(moved));
+            moved[i] = estimate.Value;
         }
 
-        var total = widths.Sum();
-        var drivers = inputs
-            .Select((input, i) => new Driver(input.Name, total > 0 ? 100 * widths[i] / total : 0))
-            .OrderByDescending(driver => driver.EffectPercent)
-            .ToArray();
-        var low = Math.Max(floor, value - Math.Sqrt(down));
-        var high = Math.Min(ceiling, value + Math.Sqrt(up));
-        return new Propagated(new Estimate(value, Math.Min(low, value), Math.Max(high, value), GroundOf(inputs, widths)), drivers);
+        return [.. values.Select((_, part) => Gather(part))];
 
-        double MovedTo(double end, int i)
+        Propagated Gather(int part)
         {
-            var moved = (double[])best.Clone();
-            moved[i] = end;
-            return Math.Clamp(function(moved), floor, ceiling);
+            var value = Math.Clamp(values[part], floor, ceiling);
+            double up = 0, down = 0;
+            var widths = new double[inputs.Count];
+            for (var i = 0; i < inputs.Count; i++)
+            {
+                if (moves[i] is not { } move)
+                    continue;
+                var (atLow, atHigh) = (Math.Clamp(move.Low[part], floor, ceiling), Math.Clamp(move.High[part], floor, ceiling));
+                var rise = Math.Max(0, Math.Max(atLow, atHigh) - value);
+                var fall = Math.Max(0, value - Math.Min(atLow, atHigh));
+                up += rise * rise;
+                down += fall * fall;
+                widths[i] = (rise * rise) + (fall * fall);
+            }
+
+            var total = widths.Sum();
+            var drivers = inputs
+                .Select((input, i) => new Driver(input.Name, total > 0 ? 100 * widths[i] / total : 0))
+                .OrderByDescending(driver => driver.EffectPercent)
+                .ToArray();
+            var low = Math.Max(floor, value - Math.Sqrt(down));
+            var high = Math.Min(ceiling, value + Math.Sqrt(up));
+            return new Propagated(new Estimate(value, Math.Min(low, value), Math.Max(high, value), GroundOf(inputs, widths)), drivers);
         }
     }
 

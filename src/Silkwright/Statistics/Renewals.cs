@@ -1,3 +1,4 @@
+using System.Numerics;
 using MathNet.Numerics.Distributions;
 
 namespace Silkwright.Statistics;
@@ -38,14 +39,15 @@ public static class Renewals
         if (span / life.Mean > ManyLives)
             return NormalLimit(life, span).Select((chance, n) => n * chance).Sum();
         var failsAt = FailureOnGrid(life, span);
+        var turned = Turned(failsAt);
         var expected = new double[failsAt.Length];
         var failedBy = 0.0;
         for (var i = 1; i < expected.Length; i++)
         {
             failedBy += failsAt[i];
-            expected[i] = failedBy;
-            for (var j = 1; j < i; j++)
-                expected[i] += failsAt[j] * expected[i - j];
+
+            // Against the turned chances the sum of failsAt[j] * expected[i - j] is a plain dot product.
+            expected[i] = failedBy + Dot(expected.AsSpan(1, i - 1), turned.AsSpan(turned.Length - i + 1, i - 1));
         }
 
         return expected[^1];
@@ -54,7 +56,8 @@ public static class Renewals
     private static double[] OnGrid(WeibullMixture life, double span)
     {
         var failsAt = FailureOnGrid(life, span);
-        var reached = (double[])failsAt.Clone();
+        var turned = Turned(failsAt);
+        var reached = failsAt;
         var chances = new List<double>();
         var atLeast = 1.0;
         while (true)
@@ -64,7 +67,7 @@ public static class Renewals
             if (next < Negligible)
                 break;
             atLeast = next;
-            reached = Convolved(reached, failsAt);
+            reached = Convolved(reached, turned);
         }
 
         var total = chances.Sum();
@@ -76,9 +79,13 @@ public static class Renewals
     {
         var step = span / GridSteps;
         var chances = new double[GridSteps + 1];
-        for (var i = 0; i < GridSteps; i++)
-            chances[i] = life.Survival((i - 0.5) * step) - life.Survival((i + 0.5) * step);
-        chances[GridSteps] = life.Survival((GridSteps - 0.5) * step) - life.Survival(span);
+        var before = life.Survival(-0.5 * step);
+        for (var i = 0; i <= GridSteps; i++)
+        {
+            var after = life.Survival(Math.Min(span, (i + 0.5) * step));
+            chances[i] = before - after;
+            before = after;
+        }
 
         // Nothing fails before it starts: what rounds to time 0 goes to the first step.
         chances[1] += chances[0];
@@ -86,17 +93,31 @@ public static class Renewals
         return chances;
     }
 
-    private static double[] Convolved(double[] reached, double[] failsAt)
+    private static double[] Convolved(double[] reached, double[] turned)
     {
         var sum = new double[reached.Length];
-        for (var i = 1; i < reached.Length; i++)
-        {
-            if (reached[i] == 0)
-                continue;
-            for (var j = 1; i + j < sum.Length; j++)
-                sum[i + j] += reached[i] * failsAt[j];
-        }
+        for (var i = 2; i < sum.Length; i++)
+            sum[i] = Dot(reached.AsSpan(1, i - 1), turned.AsSpan(turned.Length - i + 1, i - 1));
+        return sum;
+    }
 
+    /// <summary>Chances of times 1, 2, ... in falling order of time: the last is that of time 1.</summary>
+    private static double[] Turned(double[] failsAt)
+    {
+        var turned = failsAt[1..];
+        turned.AsSpan().Reverse();
+        return turned;
+    }
+
+    private static double Dot(ReadOnlySpan<double> one, ReadOnlySpan<double> other)
+    {
+        var sums = Vector<double>.Zero;
+        var i = 0;
+        for (; i <= one.Length - Vector<double>.Count; i += Vector<double>.Count)
+            sums += new Vector<double>(one[i..]) * new Vector<double>(other[i..]);
+        var sum = Vector.Sum(sums);
+        for (; i < one.Length; i++)
+            sum += one[i] * other[i];
         return sum;
     }
 

@@ -13,33 +13,43 @@ namespace Silkwright.Tests.Plans;
 public class PlannerTests
 {
     private const int ManyShops = 2000;
+    private const int ManySmallShops = 100_000;
 
     /// <summary>Judged here from the emulsion's own entry, apart from the code that sets the limits.</summary>
     [Fact]
     public void No_recommended_emulsion_is_one_that_the_ink_attacks_or_whose_life_is_over() =>
-        Gen.Select(RandomShops.Job, RandomShops.Shop).Sample(
-            (job, shop) =>
-            {
-                var plan = Planner.Plan(job, shop);
-                foreach (var colour in plan.Colours)
-                {
-                    if (colour.Emulsion is not { } emulsion)
-                    {
-                        Assert.False(string.IsNullOrWhiteSpace(colour.NearestFix), "a plan without an emulsion names the way out");
-                        Assert.All(colour.Beaten, beaten => Assert.True(beaten.RuledOut));
-                        continue;
-                    }
+        Gen.Select(RandomShops.Job, RandomShops.Shop).Sample(HoldsTheHardLimits, iter: ManyShops);
 
-                    if (emulsion.Resists is { } resists)
-                        Assert.Contains(colour.Colour.Ink, resists);
-                    else if (emulsion.Family == EmulsionFamily.Photopolymer)
-                        Assert.True(colour.Colour.Ink is not (InkKind.WaterBased or InkKind.Discharge), "an unspecified photopolymer never meets water");
-                    Assert.False(IsOver(emulsion), $"{emulsion} is over");
-                    if (shop.Room.Light == RoomLight.White)
-                        Assert.NotEqual(EmulsionFamily.Photopolymer, emulsion.Family);
-                }
-            },
-            iter: ManyShops);
+    /// <summary>One colour, and a few emulsions to choose from: the same judgement over many more shops.</summary>
+    [Fact]
+    public void Nor_in_a_hundred_thousand_small_shops() =>
+        Gen.Select(RandomShops.Job, RandomShops.Shop).Sample(
+            (job, shop) => HoldsTheHardLimits(
+                job with { Colours = [job.Colours[0]] },
+                shop with { Meshes = [.. shop.Meshes.Take(1)], Lamps = [.. shop.Lamps.Take(1)], Emulsions = [.. shop.Emulsions.Take(3)] }),
+            iter: ManySmallShops);
+
+    private static void HoldsTheHardLimits(Job job, Shop shop)
+    {
+        var plan = Planner.Plan(job, shop);
+        foreach (var colour in plan.Colours)
+        {
+            if (colour.Emulsion is not { } emulsion)
+            {
+                Assert.False(string.IsNullOrWhiteSpace(colour.NearestFix), "a plan without an emulsion names the way out");
+                Assert.All(colour.Beaten, beaten => Assert.True(beaten.RuledOut));
+                continue;
+            }
+
+            if (emulsion.Resists is { } resists)
+                Assert.Contains(colour.Colour.Ink, resists);
+            else if (emulsion.Family == EmulsionFamily.Photopolymer)
+                Assert.True(colour.Colour.Ink is not (InkKind.WaterBased or InkKind.Discharge), "an unspecified photopolymer never meets water");
+            Assert.False(IsOver(emulsion), $"{emulsion} is over");
+            if (shop.Room.Light == RoomLight.White)
+                Assert.NotEqual(EmulsionFamily.Photopolymer, emulsion.Family);
+        }
+    }
 
     /// <summary>A lot kept at or above 21 °C for longer than its own pot life is over whatever else is said. Trade rule, common practice.</summary>
     private static bool IsOver(StencilEmulsion emulsion) =>
