@@ -1,22 +1,26 @@
 using Silkwright.Bench;
 
-if (args is not ["plan" or "film" or "web", var executable, var demo])
+switch (args)
 {
-    await Console.Error.WriteLineAsync("usage: plan|film|web EXECUTABLE DEMO-FOLDER (the script bench at the top of the project fills these in)");
-    return 2;
-}
-
-switch (args[0])
-{
-    case "plan":
+    case ["plan", var executable, var demo]:
         await PlanBench.RunAsync(executable, demo);
-        break;
-    case "film":
+        return 0;
+    case ["film", var executable, var demo]:
         await FilmBench.RunAsync(executable, demo);
-        break;
-    default:
+        return 0;
+    case ["web", var executable, var demo]:
         await WebBench.RunAsync(executable, demo);
-        break;
+        return 0;
+    case ["shelf", _, _]:
+        await ShelfBench.RunAsync();
+        return 0;
+    case ["shelf-choice", var kind, var emulsions, var jobs]:
+        ShelfBench.Choose(kind, emulsions, jobs);
+        return 0;
+    case ["shelf-plain", var kind, var emulsions, var jobs]:
+        ShelfBench.Plain(kind, emulsions, jobs);
+        return 0;
+    default:
+        await Console.Error.WriteLineAsync("usage: plan|film|web|shelf EXECUTABLE DEMO-FOLDER (the script bench at the top of the project fills these in)");
+        return 2;
 }
-
-return 0;

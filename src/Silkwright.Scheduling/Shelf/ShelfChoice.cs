@@ -7,6 +7,15 @@ public static class ShelfChoice
 {
     private const string Where = "shelf";
 
+    /// <summary>Most costs looked at for the best shelf and for each other one: some seconds of work on a machine of 2026.</summary>
+    internal const long BestLooks = 6_000_000_000;
+    private const long OtherLooks = 1_500_000_000;
+    private const long HopelessLooks = 300_000_000;
+
+    /// <summary>Share of the work, for progress.</summary>
+    private const double BestShare = 0.55;
+    private const double OtherShare = 0.15;
+
     /// <summary>The cheapest shelf with its proof, the next best, and what one emulsion more or fewer costs.</summary>
     /// <param name="shelf">The case.</param>
     /// <param name="time">Measures <see cref="ShelfAnswer.Seconds"/>; nothing else depends on it.</param>
@@ -24,15 +33,15 @@ public static class ShelfChoice
         var problem = ShelfProblem.Of(shelf);
         var all = problem.Emulsions;
         progress?.Report(0);
-        var best = ShelfSearch.Best(problem, new ShelfRules(0, shelf.Most ?? all), cancel)
+        var search = new ShelfSearch(problem, cancel);
+        var best = Best(new ShelfRules(0, shelf.Most ?? all), new bool[all], BestLooks, 0, BestShare)
             ?? throw new InputProblemException(ShelfConflicts.Of(shelf, problem, cancel));
-        progress?.Report(0.4);
+        // Where the best could not be proven, the others can still less: they are found, and their bounds say so.
+        var looks = best.Bound < best.Cost ? HopelessLooks : OtherLooks;
         var count = best.Keep.Count(kept => kept);
-        var second = ShelfSearch.Best(problem, new ShelfRules(0, shelf.Most ?? all, best.Keep), cancel);
-        progress?.Report(0.7);
-        var more = count < all ? ShelfSearch.Best(problem, new ShelfRules(count + 1, count + 1), cancel) : null;
-        progress?.Report(0.9);
-        var fewer = count > 0 ? ShelfSearch.Best(problem, new ShelfRules(count - 1, count - 1), cancel) : null;
+        var second = Best(new ShelfRules(0, shelf.Most ?? all, best.Keep), best.Keep, looks, BestShare, OtherShare);
+        var more = Best(new ShelfRules(count + 1, count + 1), best.Keep, looks, BestShare + OtherShare, OtherShare);
+        var fewer = Best(new ShelfRules(count - 1, count - 1), best.Keep, looks, BestShare + (2 * OtherShare), OtherShare);
         progress?.Report(1);
         return ShelfWords.Answer(shelf, problem, best) with
         {
@@ -41,6 +50,10 @@ public static class ShelfChoice
             OneFewer = Other(fewer),
             Seconds = time.GetElapsedTime(began).TotalSeconds,
         };
+
+        ShelfSolution? Best(ShelfRules rules, bool[] near, long mostLooks, double done, double share) => rules.Most < 0 || rules.Least > all
+            ? null
+            : search.Best(rules, near, mostLooks, part => progress?.Report(done + (share * Math.Min(part, 1))));
 
         OtherShelf? Other(ShelfSolution? other) => other is null ? null : ShelfWords.Other(shelf, best, other);
     }

@@ -31,11 +31,14 @@ internal static class ShelfConflicts
                     Jobs, $"Allow {apart.Count} or more with \"most\", or let one of these jobs be made with another's emulsion.");
             }
 
-            if (ShelfSearch.Best(problem, new ShelfRules(0, problem.Emulsions), cancel) is { } free)
+            for (var more = most + 1; ShelfCover.Find(problem, new ShelfRules(0, most), cancel) is null && more <= problem.Emulsions; more++)
             {
-                return new Problem(
-                    $"No {most} emulsions serve every job within the rules.", "shelf: most",
-                    $"The cheapest shelf that serves all keeps {free.Keep.Count(kept => kept)}: raise \"most\", or let some job be made with more emulsions.");
+                if (ShelfCover.Find(problem, new ShelfRules(0, more), cancel) is not null)
+                {
+                    return new Problem(
+                        $"No {most} emulsions serve every job.", "shelf: most",
+                        $"The smallest shelf that serves all keeps {more}: raise \"most\", or let some job be made with more emulsions.");
+                }
             }
         }
 

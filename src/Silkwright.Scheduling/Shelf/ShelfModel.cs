@@ -6,7 +6,7 @@ namespace Silkwright.Scheduling.Shelf;
 internal sealed class ShelfModel : IDisposable
 {
     /// <summary>SCIP: it writes nothing of its own on the output, and one thread makes it repeat itself.</summary>
-    private const string SolverName = "SCIP";
+    public const string SolverName = "SCIP";
 
     /// <summary>Proven means equal to 9 digits.</summary>
     private const double RelativeGap = 1e-9;
@@ -41,7 +41,8 @@ internal sealed class ShelfModel : IDisposable
         Objective();
     }
 
-    public int Arcs => arcs.Count;
+    /// <summary>Pairs of point and emulsion that are left open.</summary>
+    public int Services => arcs.Count;
 
     /// <summary>The best shelf, with the bound the solver has proven; none where no set serves all, or all that do cost the limit or more.</summary>
     /// <param name="nodes">Most nodes of the search.</param>

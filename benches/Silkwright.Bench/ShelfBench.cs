@@ -1,0 +1,78 @@
+using System.Diagnostics;
+using System.Globalization;
+using Silkwright.Scheduling.Shelf;
+
+namespace Silkwright.Bench;
+
+/// <summary>How long the few emulsions to keep take to find and to prove, beside the plain model in the same solver.</summary>
+internal static class ShelfBench
+{
+    /// <summary>Longest wait for the plain model. [s]</summary>
+    private const int MostPlainSeconds = 120;
+
+    /// <summary>Costs beyond which the plain model is not tried: it needs gigabytes.</summary>
+    private const int MostPlainCosts = 300_000;
+
+    private static readonly (int Emulsions, int Jobs)[] Sizes = [(30, 500), (100, 2_000), (300, 10_000)];
+
+    public static async Task RunAsync()
+    {
+        var self = Environment.ProcessPath!;
+        Console.WriteLine($"Each case in a process of its own. Choice: the best shelf alone; answer: with second best, one more, one fewer. Plain: the strong form as it is,");
+        Console.WriteLine($"same solver, same run, at most {MostPlainSeconds} s. Memory is the process's, its case in it. Cases from a seed.");
+        Console.WriteLine();
+        Console.WriteLine($"{"costs",-8}{"emulsions",10}{"jobs",8}{"kept",6}{"choice, s",11}{"gap, %",10}{"answer, s",11}{"MiB",6}{"plain, s",10}{"ratio",8}");
+        foreach (var (emulsions, jobs) in Sizes)
+        {
+            foreach (var kind in ShelfCases.Kinds)
+            {
+                string[] size = [kind, Text(emulsions), Text(jobs)];
+                var own = await ProgramRun.OfAsync(self, ["shelf-choice", .. size]);
+                var figures = own.Output.Split(' ');
+                var plain = (long)emulsions * jobs > MostPlainCosts ? null : (await ProgramRun.OfAsync(self, ["shelf-plain", .. size])).Output.Trim();
+                var ratio = plain is null || plain.StartsWith('>') ? "" : $"{double.Parse(plain, CultureInfo.InvariantCulture) / double.Parse(figures[1], CultureInfo.InvariantCulture):0}";
+                Console.WriteLine($"{kind,-8}{emulsions,10}{jobs,8}{figures[0],6}{figures[1],11}{figures[2],10}{figures[3].Trim(),11}{own.PeakMiB,6:0}{plain ?? "not tried",10}{ratio,8}");
+            }
+        }
+    }
+
+    /// <summary>One case by the engine: emulsions kept, seconds of the choice, its gap, seconds of the whole answer.</summary>
+    public static void Choose(string kind, string emulsions, string jobs)
+    {
+        var shelf = ShelfCases.Of(kind, Number(emulsions), Number(jobs));
+        Warm();
+        var clock = Stopwatch.StartNew();
+        var problem = ShelfProblem.Of(shelf);
+        _ = new ShelfSearch(problem, CancellationToken.None).Best(new ShelfRules(0, problem.Emulsions), new bool[problem.Emulsions], ShelfChoice.BestLooks, _ => { });
+        var choice = clock.Elapsed.TotalSeconds;
+        var answer = ShelfChoice.Of(shelf, TimeProvider.System);
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{answer.Keep.Count} {choice:0.00} {answer.GapPercent:0.0000} {answer.Seconds:0.00}"));
+    }
+
+    /// <summary>One case by the strong form as it is: seconds, or that it took too long.</summary>
+    public static void Plain(string kind, string emulsions, string jobs)
+    {
+        var shelf = ShelfCases.Of(kind, Number(emulsions), Number(jobs));
+        Warm();
+        var clock = Stopwatch.StartNew();
+        using var limit = new CancellationTokenSource(TimeSpan.FromSeconds(MostPlainSeconds));
+        try
+        {
+            var problem = ShelfProblem.Of(shelf);
+            using var model = new ShelfModel(problem, new ShelfRules(0, problem.Emulsions), ShelfFixing.Nothing(problem));
+            _ = model.Solve(long.MaxValue, out _, limit.Token);
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{clock.Elapsed.TotalSeconds:0.00}"));
+        }
+        catch (OperationCanceledException)
+        {
+            Console.WriteLine($"> {MostPlainSeconds}");
+        }
+    }
+
+    /// <summary>Loads the solver and compiles: a process that lives has done so before.</summary>
+    private static void Warm() => ShelfChoice.Of(ShelfCases.Of("trade", 6, 20), TimeProvider.System);
+
+    private static int Number(string text) => int.Parse(text, CultureInfo.InvariantCulture);
+
+    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,20 @@
+namespace Silkwright.Scheduling.Shelf;
+
+/// <summary>Decides in one place where two threads are worth their start. Each emulsion's result is its own: the order never shows.</summary>
+internal static class Work
+{
+    /// <summary>Costs looked at in one go from which threads pay.</summary>
+    private const int CostsForThreads = 150_000;
+
+    public static void ForEachEmulsion(ShelfProblem problem, Action<int> work)
+    {
+        if ((long)problem.Emulsions * problem.Points >= CostsForThreads)
+        {
+            Parallel.For(0, problem.Emulsions, work);
+            return;
+        }
+
+        for (var i = 0; i < problem.Emulsions; i++)
+            work(i);
+    }
+}
