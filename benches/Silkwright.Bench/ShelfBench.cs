@@ -8,7 +8,7 @@ namespace Silkwright.Bench;
 internal static class ShelfBench
 {
     /// <summary>Longest wait for the plain model. [s]</summary>
-    private const int MostPlainSeconds = 120;
+    private const int MostPlainSeconds = 60;
 
     /// <summary>Costs beyond which the plain model is not tried: it needs gigabytes.</summary>
     private const int MostPlainCosts = 300_000;

@@ -2,7 +2,7 @@ namespace Silkwright.Scheduling.Shelf;
 
 /// <summary>
 /// Betters a set of emulsions by adding one, dropping one or exchanging two, the best move first, until none helps. Every point is on its
-/// cheapest kept emulsion; minimum use is not seen here. docs/engines/shelf.md, section Model.
+/// cheapest kept emulsion; minimum use is not seen here. docs/engines/shelf.md, section Method.
 /// </summary>
 internal sealed class LocalSearch
 {

@@ -11,6 +11,9 @@ public sealed record ShelfAnswer
     /// <summary>Emulsion by job, in the order of the case; with scenarios those of the likeliest month (the first of equals).</summary>
     public required IReadOnlyDictionary<string, string> Assignments { get; init; }
 
+    /// <summary>What each kept emulsion is used for, in the order of the case.</summary>
+    public required IReadOnlyList<ShelfUse> Uses { get; init; }
+
     /// <summary>Fixed, running and switching cost together; with scenarios their weighted mean. [money/month]</summary>
     public required double MonthlyCost { get; init; }
 

@@ -45,9 +45,9 @@ public static class ShelfChoice
         progress?.Report(1);
         return ShelfWords.Answer(shelf, problem, best) with
         {
-            SecondBest = Other(second),
-            OneMore = Other(more),
-            OneFewer = Other(fewer),
+            SecondBest = Other(second, true),
+            OneMore = Other(more, count < (shelf.Most ?? all)),
+            OneFewer = Other(fewer, true),
             Seconds = time.GetElapsedTime(began).TotalSeconds,
         };
 
@@ -55,6 +55,6 @@ public static class ShelfChoice
             ? null
             : search.Best(rules, near, mostLooks, part => progress?.Report(done + (share * Math.Min(part, 1))));
 
-        OtherShelf? Other(ShelfSolution? other) => other is null ? null : ShelfWords.Other(shelf, best, other);
+        OtherShelf? Other(ShelfSolution? other, bool within) => other is null ? null : ShelfWords.Other(shelf, best, other, within);
     }
 }

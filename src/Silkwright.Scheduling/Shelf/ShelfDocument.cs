@@ -11,6 +11,7 @@ public static class ShelfDocument
         var document = DocumentJson.Start("shelf");
         document["keep"] = DocumentJson.Of(answer.Keep);
         document["assignments"] = Assignments(answer.Assignments);
+        document["uses"] = new JsonArray([.. answer.Uses.Select(Use)]);
         document["monthlyCost"] = answer.MonthlyCost;
         document["fixedCostPerMonth"] = answer.FixedCostPerMonth;
         document["runningCostPerMonth"] = answer.RunningCostPerMonth;
@@ -30,6 +31,15 @@ public static class ShelfDocument
 
     private static JsonObject Assignments(IReadOnlyDictionary<string, string> assignments) =>
         new(assignments.Select(pair => KeyValuePair.Create(pair.Key, (JsonNode?)pair.Value)));
+
+    private static JsonObject Use(ShelfUse use) => new()
+    {
+        ["emulsion"] = use.Emulsion,
+        ["jobs"] = use.Jobs,
+        ["screensPerMonth"] = use.ScreensPerMonth,
+        ["fixedCostPerMonth"] = use.FixedCostPerMonth,
+        ["runningCostPerMonth"] = use.RunningCostPerMonth,
+    };
 
     private static JsonObject? Other(OtherShelf? other) => other is null ? null : new JsonObject
     {

@@ -93,14 +93,15 @@ internal sealed class ShelfProblem
         return cost;
     }
 
+    /// <summary>Screens of a job in a scenario: what the scenario says, or else the job's own figure.</summary>
+    public static double Screens(ShelfCase shelf, int scenario, ShelfJob job) =>
+        shelf.Scenarios.Count > 0 && shelf.Scenarios[scenario].ScreensPerMonth.TryGetValue(job.Id, out var screens) ? screens : job.ScreensPerMonth;
+
     private static double[] Weights(ShelfCase shelf)
     {
         var total = shelf.Scenarios.Sum(scenario => scenario.Weight);
         return shelf.Scenarios.Count == 0 ? [1] : [.. shelf.Scenarios.Select(scenario => scenario.Weight / total)];
     }
-
-    private static double Screens(ShelfCase shelf, int scenario, ShelfJob job) =>
-        shelf.Scenarios.Count > 0 && shelf.Scenarios[scenario].ScreensPerMonth.TryGetValue(job.Id, out var screens) ? screens : job.ScreensPerMonth;
 
     /// <summary>Without minimums a point's emulsion is the cheapest kept whatever the month: expected screens say it all, and equal jobs are one.</summary>
     private static PointSet EqualJobs(ShelfCase shelf, double[] shares)

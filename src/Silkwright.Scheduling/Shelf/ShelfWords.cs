@@ -20,6 +20,7 @@ internal static class ShelfWords
         {
             Keep = Kept(shelf, best.Keep),
             Assignments = months[likeliest].Assignments,
+            Uses = Uses(shelf, problem, best, months[likeliest]),
             MonthlyCost = best.Cost,
             FixedCostPerMonth = fixedCost,
             SwitchingCostPerMonth = switching,
@@ -33,8 +34,12 @@ internal static class ShelfWords
         };
     }
 
-    public static OtherShelf Other(ShelfCase shelf, ShelfSolution best, ShelfSolution other) =>
-        new(Kept(shelf, other.Keep), other.Cost, other.Cost - best.Cost, Math.Min(other.Bound, other.Cost));
+    /// <param name="shelf">The case.</param>
+    /// <param name="best">The best shelf.</param>
+    /// <param name="other">Another.</param>
+    /// <param name="within">It keeps to the case's rules: no such shelf is below the bound of the best.</param>
+    public static OtherShelf Other(ShelfCase shelf, ShelfSolution best, ShelfSolution other, bool within) => new(
+        Kept(shelf, other.Keep), other.Cost, other.Cost - best.Cost, Math.Min(within ? Math.Max(other.Bound, best.Bound) : other.Bound, other.Cost));
 
     private static IReadOnlyList<string> Kept(ShelfCase shelf, bool[] keep) => [.. shelf.Emulsions.Where((_, i) => keep[i]).Select(emulsion => emulsion.Id)];
 
@@ -48,18 +53,35 @@ internal static class ShelfWords
         var always = Sum(shelf, best, emulsion => emulsion.FixedCostPerMonth) + Switching(shelf, best);
         return [.. problem.Shares.Select((share, s) =>
         {
-            var scenario = shelf.Scenarios.Count == 0 ? null : shelf.Scenarios[s];
             var assignments = new Dictionary<string, string>(shelf.Jobs.Count);
             var cost = always;
             for (var j = 0; j < shelf.Jobs.Count; j++)
             {
                 var job = shelf.Jobs[j];
                 var emulsion = assignments[job.Id] = shelf.Emulsions[best.Served[problem.PointOf[s][j]]].Id;
-                cost += (scenario?.ScreensPerMonth.TryGetValue(job.Id, out var screens) == true ? screens : job.ScreensPerMonth) * job.Costs[emulsion];
+                cost += ShelfProblem.Screens(shelf, s, job) * job.Costs[emulsion];
             }
 
-            return new ShelfMonth(scenario?.Name ?? "", Percent * share, cost, assignments);
+            return new ShelfMonth(shelf.Scenarios.Count == 0 ? "" : shelf.Scenarios[s].Name, Percent * share, cost, assignments);
         })];
+    }
+
+    private static List<ShelfUse> Uses(ShelfCase shelf, ShelfProblem problem, ShelfSolution best, ShelfMonth likeliest)
+    {
+        var (screens, costs) = (new double[problem.Emulsions], new double[problem.Emulsions]);
+        for (var s = 0; s < problem.Shares.Length; s++)
+        {
+            for (var j = 0; j < shelf.Jobs.Count; j++)
+            {
+                var (job, emulsion) = (shelf.Jobs[j], best.Served[problem.PointOf[s][j]]);
+                var made = problem.Shares[s] * ShelfProblem.Screens(shelf, s, job);
+                screens[emulsion] += made;
+                costs[emulsion] += made * job.Costs[shelf.Emulsions[emulsion].Id];
+            }
+        }
+
+        var jobs = likeliest.Assignments.Values.CountBy(emulsion => emulsion).ToDictionary();
+        return [.. shelf.Emulsions.Select((e, i) => new ShelfUse(e.Id, jobs.GetValueOrDefault(e.Id), screens[i], e.FixedCostPerMonth, costs[i])).Where((_, i) => best.Keep[i])];
     }
 
     private static ShelfChange? Change(ShelfCase shelf, ShelfProblem problem, ShelfSolution best)

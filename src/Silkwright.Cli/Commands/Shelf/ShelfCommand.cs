@@ -28,7 +28,7 @@ internal static class ShelfCommand
         verb.SetAction(async (parse, cancel) =>
         {
             var path = parse.GetRequiredValue(file);
-            var shelf = ShelfReader.Read(await InputFile.ReadTextAsync(path, "a case", cancel), Path.GetFileName(path));
+            var shelf = ShelfReader.Read(await InputFile.ReadTextAsync(path, "a case", cancel, InputFile.MostTableBytes), Path.GetFileName(path));
             var answer = await ChooseAsync(shelf, Path.GetFileName(path), surroundings, cancel);
             if (parse.GetValue(json))
                 Answer.WriteJson(ShelfDocument.Of(answer), surroundings);

@@ -30,13 +30,13 @@ internal static class ShelfTable
     private static Table Kept(ShelfCase shelf, ShelfAnswer answer)
     {
         var table = new Table { Border = TableBorder.Simple }.AddColumns("emulsion", "today", "jobs", "screens a month", "fixed", "screens' cost");
-        foreach (var emulsion in shelf.Emulsions.Where(emulsion => answer.Keep.Contains(emulsion.Id)))
+        var today = shelf.Emulsions.Where(emulsion => emulsion.KeptToday).Select(emulsion => emulsion.Id).ToHashSet();
+        foreach (var use in answer.Uses)
         {
-            var jobs = shelf.Jobs.Where(job => answer.Assignments[job.Id] == emulsion.Id).ToList();
             table.AddRow(new[]
             {
-                emulsion.Id, emulsion.KeptToday ? "kept" : answer.Change is null ? "" : "new", Figures.Exact(jobs.Count), Figures.Exact(jobs.Sum(job => job.ScreensPerMonth)),
-                Figures.Exact(emulsion.FixedCostPerMonth), Figures.Exact(jobs.Sum(job => job.ScreensPerMonth * job.Costs[emulsion.Id])),
+                use.Emulsion, today.Contains(use.Emulsion) ? "kept" : answer.Change is null ? "" : "new", Figures.Exact(use.Jobs), Figures.Exact(use.ScreensPerMonth),
+                Figures.Exact(use.FixedCostPerMonth), Figures.Exact(use.RunningCostPerMonth),
             }.Select(cell => new Text(cell)));
         }
 
