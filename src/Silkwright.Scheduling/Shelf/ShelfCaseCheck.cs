@@ -12,6 +12,9 @@ internal static class ShelfCaseCheck
     public const int MostJobs = 50_000;
     public const int MostScenarios = 100;
 
+    /// <summary>Costs held at once, 8 bytes each: jobs by emulsions, and with minimum use by scenarios too.</summary>
+    public const long MostCosts = 20_000_000;
+
     public static void Check(ShelfCase shelf, string where, ProblemList problems)
     {
         Counts(shelf, where, problems);
@@ -41,6 +44,9 @@ internal static class ShelfCaseCheck
             problems.Add($"A case has 1 to {MostJobs} jobs.", $"{where}: jobs", "List those of a month: \"jobs\": [{\"id\": \"Tees\", \"screensPerMonth\": 40, \"costs\": {\"A\": 6.5}}].");
         if (shelf.Scenarios.Count > MostScenarios)
             problems.Add($"A case has at most {MostScenarios} scenarios.", $"{where}: scenarios", "Keep the months that differ most.");
+        var months = shelf.Emulsions.Any(emulsion => emulsion.MinimumScreensPerMonth > 0) ? Math.Max(1, shelf.Scenarios.Count) : 1;
+        if ((long)shelf.Jobs.Count * shelf.Emulsions.Count * months > MostCosts)
+            problems.Add($"This case is too large: jobs by emulsions{(months > 1 ? " by scenarios, since there is minimum use," : "")} are more than {MostCosts}.", where, "Put jobs that are alike together, or leave out emulsions or scenarios.");
         if (shelf.Most is < 1)
             problems.Add("A shelf of no emulsion makes nothing.", $"{where}: most", "Give 1 or more, or leave it out.");
     }

@@ -38,6 +38,14 @@ public sealed class ShelfConflictsTests
         Assert.DoesNotContain("'B'", told, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_case_beyond_the_memory_of_a_desk_machine_is_refused_before_it_is_begun()
+    {
+        var costs = new Dictionary<string, double> { ["E0"] = 1 };
+        var told = Refused(new ShelfCase([.. Enumerable.Range(0, 1000).Select(i => new ShelfEmulsion($"E{i}", 1))], [.. Enumerable.Range(0, 20_001).Select(j => new ShelfJob($"J{j}", 1, costs))]));
+        Assert.Contains("too large", told, StringComparison.Ordinal);
+    }
+
     private static ShelfJob Job(string id, params string[] emulsions) => new(id, 5, emulsions.ToDictionary(emulsion => emulsion, _ => 3.0));
 
     private static string Refused(ShelfCase shelf) => Assert.Throws<InputProblemException>(() => ShelfChoice.Of(shelf, TimeProvider.System)).Message;
