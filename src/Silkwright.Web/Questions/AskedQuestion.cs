@@ -1,5 +1,6 @@
 using Silkwright.Answers;
 using Silkwright.Contracts;
+using Silkwright.Estimates;
 using Silkwright.Plans;
 using Silkwright.Web.Jobs;
 
@@ -18,12 +19,35 @@ public sealed record AskedQuestion(IReadOnlyDictionary<string, string> Given, bo
 
     public static AskedQuestion Of(IQueryCollection query) => new(
         EmulsionQuestion.Fields
-            .Select(field => KeyValuePair.Create(field.Name, query[field.Name].ToString().Trim()))
+            .Select(field => KeyValuePair.Create(field.Name, Typed(field, query[field.Name].ToString().Trim())))
             .Where(given => given.Value.Length > 0)
             .ToDictionary(),
         query[ShelfName] == OwnShelfWord);
 
-    /// <exception cref="Estimates.InputProblemException">Something typed is wrong or missing; carries every fault.</exception>
+    /// <summary>The form asks for humidity in percent: a bare number there is one.</summary>
+    private static string Typed(QuestionField field, string text) =>
+        field == EmulsionQuestion.Humidity && text.Length > 0 && char.IsAsciiDigit(text[^1]) ? text + "%" : text;
+
+    /// <summary>What a job keeps of the question, for it to be planned like every other: ink, artwork, garment and run.</summary>
+    /// <param name="answer">The question, answered.</param>
+    /// <param name="name">What the job is to be called.</param>
+    /// <exception cref="InputProblemException">The name says nothing, or more than a name can.</exception>
+    public static JobDocument ToJob(EmulsionAnswer answer, string name)
+    {
+        if (name.Length == 0)
+            throw new InputProblemException(new Problem("The job has no name.", "job's name", "Call it what the shop calls it."));
+        var colour = answer.Plan.Colour;
+        var job = new JobDocument
+        {
+            Name = name,
+            Garment = answer.Job.Garment,
+            Run = answer.Job.Run,
+            Colours = [new JobDocumentColour { Name = "Colour 1", Ink = colour.Ink, Kind = colour.Kind, Needs = colour.Needs }],
+        };
+        return JobReader.Read(JobWriter.Write(job), "this form");
+    }
+
+    /// <exception cref="InputProblemException">Something typed is wrong or missing; carries every fault.</exception>
     public async Task<EmulsionAnswer> AnswerAsync(JobDesk desk, CancellationToken cancel) => EmulsionQuestion.Answer(
         new GivenTexts(Given), OwnShelf ? await desk.ShopAsync(null, cancel) : new Shop(), desk.Today);
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Silkwright.Estimates;
 using Silkwright.Plans;
 
 namespace Silkwright.Answers;
@@ -45,16 +46,12 @@ internal static class Conditions
 
     private static string Say(TurningAxis axis, double at, string side) => axis switch
     {
-        TurningAxis.Run => $"A run of {side} than about {TwoDigits(at)} pieces",
-        TurningAxis.ScreensPerDay => $"A pace of {side} than about {TwoDigits(at)} screens a day",
-        TurningAxis.HumidityPercent => $"Humidity of {side} than about {TwoDigits(at)} %",
-        TurningAxis.EomUm => $"A stencil of {side} than about {TwoDigits(at)} µm over the mesh",
+        TurningAxis.Run => $"A run of {side} than about {Figures.TwoDigits(at)} pieces",
+        TurningAxis.ScreensPerDay => $"A pace of {side} than about {Figures.TwoDigits(at)} screens a day",
+        TurningAxis.HumidityPercent => $"Humidity of {side} than about {Figures.TwoDigits(at)} %",
+        TurningAxis.EomUm => $"A stencil of {side} than about {Figures.TwoDigits(at)} µm ({Figures.TwoDigits(at / UmPerMil)} mil) over the mesh",
         _ => throw new ArgumentOutOfRangeException(nameof(axis)),
     };
 
-    private static string TwoDigits(double value)
-    {
-        var step = Math.Pow(10, Math.Floor(Math.Log10(value)) - 1);
-        return (Math.Round(value / step) * step).ToString("#,0.##", CultureInfo.InvariantCulture);
-    }
+    private const double UmPerMil = 25.4;
 }

@@ -21,7 +21,7 @@ internal static class Told
         if (colour.Kind is { } kind)
             facts.Add(TypicalNeeds.Words(kind));
         if (colour.Needs?.FinestLineUm is { } line)
-            facts.Add($"finest line {Number(line / 1000)} mm");
+            facts.Add($"finest line {Number(line / 1000)} mm ({Number(line / 25.4)} mil)");
         if (colour.Needs?.RulingLpi is { } ruling)
             facts.Add($"a halftone of {Number(ruling)} lpi");
         if (job.Garment.Colour is { } garment)
@@ -29,7 +29,7 @@ internal static class Told
         if (shop.ScreensPerDay is { } pace)
             facts.Add($"{Number(pace)} screens a day");
         if (shop.Room.Celsius is { } celsius)
-            facts.Add($"{Number(celsius)} °C in the room");
+            facts.Add($"{Number(celsius)} °C ({Number(Math.Round((celsius * 1.8) + 32, 1))} °F) in the room");
         if (shop.Room.HumidityPercent is { } humidity)
             facts.Add($"{Number(humidity)} % relative humidity");
         if (shop.Room.Light is { } light)

@@ -135,6 +135,16 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
         return "";
     }
 
+    /// <summary>A name that may be left out, and says something where it is there.</summary>
+    public string? Name(string remedy)
+    {
+        var text = Text();
+        if (text is null || !string.IsNullOrWhiteSpace(text))
+            return text;
+        problems.Add("This name is empty.", Path, remedy);
+        return null;
+    }
+
     /// <summary>A number within bounds, ends included.</summary>
     /// <param name="unit">For the message.</param>
     /// <param name="least">Least that makes sense.</param>

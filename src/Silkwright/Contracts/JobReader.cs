@@ -38,7 +38,7 @@ public static class JobReader
     private static JobDocumentColour Colour(DocumentField field, int index) => new()
     {
         Name = field["name"].Text() ?? $"Colour {index + 1}",
-        Film = field["film"].Text(),
+        Film = field["film"].Name("Name the film's file, or leave \"film\" out."),
         Needs = Needs(field["needs"]),
         Kind = field["kind"].Choice<WorkKind>(),
         Ink = field["ink"].RequiredChoice<InkKind>(),

@@ -52,6 +52,15 @@ public static class Figures
         return Plain(value, decimals);
     }
 
+    /// <summary>A number above 0 that nobody knows better than to two digits: a point where a choice turns, a cost at the worst.</summary>
+    public static string TwoDigits(double value)
+    {
+        if (value <= 0)
+            return "0";
+        var place = (int)Math.Floor(Math.Log10(value)) - 1;
+        return At(value, place);
+    }
+
     /// <summary>A whole number with a narrow space between thousands.</summary>
     public static string Whole(double value) => Plain(Math.Round(value), 0);
 

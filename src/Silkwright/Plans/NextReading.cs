@@ -1,3 +1,4 @@
+using Silkwright.Choosing;
 using Silkwright.Estimates;
 
 namespace Silkwright.Plans;
@@ -16,11 +17,11 @@ internal static class NextReading
     {
         var readings = chosen.SelectMany(candidate => new (MeasureNext Next, double Worth)[]
         {
-            (new($"Expose a step test of {candidate.Emulsion.Id} on the {candidate.Lamp.Id}, dry, with the wedge and the finest lines on the film.", "the exposure window", 25),
+            (new($"Expose a step test of {candidate.Emulsion.Id} on the {Clause.WithoutArticle(candidate.Lamp.Id)}, dry, with the wedge and the finest lines on the film.", "the exposure window", 25),
                 WholeEffect * Width(candidate.Exposure.Aim ?? candidate.Exposure.Least)),
-            (new($"Read the stencil thickness of the {candidate.Emulsion.Id} coat at five points, and the bare mesh beside it.", "the stencil's thickness and, with it, the exposure and the edge", 3),
+            (new($"Read the stencil thickness of the {Clause.WithoutArticle(candidate.Emulsion.Id)} coat at five points, and the bare mesh beside it.", "the stencil's thickness and, with it, the exposure and the edge", 3),
                 WholeEffect * Width(candidate.Coat.EomUm)),
-            (new($"Write down the impressions of each {candidate.Emulsion.Id} screen when it fails or comes off sound.", "the print life and the spares", 1),
+            (new($"Write down the impressions of each {Clause.WithoutArticle(candidate.Emulsion.Id)} screen when it fails or comes off sound.", "the print life and the spares", 1),
                 PartEffect * Width(candidate.Life.MedianImpressions)),
             (new("Hang a hygrometer at screen height where the coats dry, and weigh a screen until it stays the same.", "the drying time", 10),
                 PartEffect * (candidate.Drying.MinutesToSafe is { } safe ? Width(safe) : 0)),

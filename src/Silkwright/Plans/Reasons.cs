@@ -20,7 +20,7 @@ internal static class Reasons
             return reasons;
         }
 
-        reasons.Add($"{winner.Emulsion.Id}: {Clause.Of(winner.Resistance.Reason)}.");
+        reasons.Add($"{Clause.Beginning(winner.Emulsion.Id)}: {Clause.Of(winner.Resistance.Reason)}.");
         if (winner.LampBecause is { } lamp)
             reasons.Add(lamp);
         reasons.Add($"{Figures.Chance(winner.Life.FinishPercent)} of 100 such stencils finish {Figures.Whole(brief.Impressions)} impressions ({Figures.ChanceInterval(winner.Life.FinishPercent)}).");

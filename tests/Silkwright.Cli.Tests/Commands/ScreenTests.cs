@@ -40,6 +40,35 @@ public sealed class ScreenTests : IDisposable
         Assert.Empty(shown.Document["entries"]!.AsArray());
     }
 
+    [Theory]
+    [InlineData("11/12")]
+    [InlineData("2026-11-25")]
+    [InlineData("25 Nov 2026 08:25")]
+    [InlineData("08:25")]
+    [InlineData("2026-13-25T08:25")]
+    public async Task A_time_that_another_country_reads_otherwise_is_no_time(string at)
+    {
+        await SaveShop();
+        await ShellRun.Of("screen", "add", "--frame", "Q-07", "--mesh", "120/cm", "--thread", "34um", "--person", "Ines Tarrow", "--id", "S-1", "--data", folder.Path);
+        var run = await ShellRun.Of("screen", "event", "degreased", "S-1", "--at", at, "--person", "Ines Tarrow", "--data", folder.Path);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("--at", run.Error, StringComparison.Ordinal);
+        Assert.Contains("2026-11-25T08:25", run.Error, StringComparison.Ordinal);
+    }
+
+    /// <summary>The forms of ISO 8601-1: with seconds, with Z, with a zone's offset.</summary>
+    [Theory]
+    [InlineData("2025-11-25T08:25Z", "2025-11-25T08:25:00")]
+    [InlineData("2025-11-25T08:25:30+02:00", "2025-11-25T06:25:30")]
+    public async Task A_time_with_its_zone_is_kept_as_that_instant(string at, string utc)
+    {
+        await SaveShop();
+        await ShellRun.Of("screen", "add", "--frame", "Q-07", "--mesh", "120/cm", "--thread", "34um", "--person", "Ines Tarrow", "--id", "S-1", "--data", folder.Path);
+        var run = await ShellRun.Of("screen", "event", "degreased", "S-1", "--at", at, "--person", "Ines Tarrow", "--data", folder.Path, "--json");
+        Assert.Equal((0, ""), (run.ExitCode, run.Error));
+        Assert.Contains(utc, run.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_screen_nobody_knows_is_a_fault()
     {

@@ -69,4 +69,16 @@ public class JobReaderTests
         Assert.Equal(job with { Colours = [] }, again with { Colours = [] });
         Assert.Equal(job.Colours, again.Colours);
     }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("  ")]
+    public void A_film_whose_name_is_empty_is_told_as_that(string film)
+    {
+        var fault = Assert.Throws<InputProblemException>(() =>
+            JobReader.Read($$"""{"run": 5, "colours": [{"ink": "uv", "film": "{{film}}"}]}""", "job.json"));
+        var problem = Assert.Single(fault.Problems);
+        Assert.Contains("empty", problem.What, StringComparison.Ordinal);
+        Assert.Contains("colours[0].film", problem.Where, StringComparison.Ordinal);
+    }
 }

@@ -48,4 +48,50 @@ public sealed class ChooseTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.DoesNotContain("<script>alert(1)", page, StringComparison.Ordinal);
         Assert.Contains("alert(1)", page, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task A_question_is_kept_as_a_job_of_the_shop()
+    {
+        var address = $"/choose?{Question}&work=fullFrontSpot&garment=black";
+        var page = await web.Browser.GetStringAsync(address, Cancel);
+        var answer = await web.Browser.PostAsync(address, new FormUrlEncodedContent(new Dictionary<string, string>
+        {
+            ["__RequestVerificationToken"] = TokenIn(page),
+            ["_handler"] = "keep-job",
+            ["name"] = "Asked on the telephone",
+            ["by"] = "Ada",
+        }), Cancel);
+        Assert.StartsWith("/jobs/asked-on-the-telephone", answer.RequestMessage!.RequestUri!.AbsolutePath, StringComparison.Ordinal);
+        var form = await web.Browser.GetStringAsync($"{answer.RequestMessage.RequestUri.AbsolutePath}/edit", Cancel);
+        Assert.All(["value=\"2000\"", "value=\"black\"", "value=\"waterBased\" selected", "value=\"fullFrontSpot\" selected"], kept => Assert.Contains(kept, form, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_job_without_a_name_is_not_kept_and_the_answer_stays()
+    {
+        var page = await web.Browser.GetStringAsync($"/choose?{Question}", Cancel);
+        var answer = await web.Browser.PostAsync($"/choose?{Question}", new FormUrlEncodedContent(new Dictionary<string, string>
+        {
+            ["__RequestVerificationToken"] = TokenIn(page),
+            ["_handler"] = "keep-job",
+            ["name"] = " ",
+            ["by"] = "Ada",
+        }), Cancel);
+        var told = WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync(Cancel));
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Contains("The job has no name.", told, StringComparison.Ordinal);
+        Assert.Contains("id=\"answer\"", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Humidity_is_percent_with_its_sign_or_without()
+    {
+        var bare = await web.Browser.GetStringAsync($"/choose/sheet?{Question.Replace("%25", "", StringComparison.Ordinal)}", Cancel);
+        var signed = await web.Browser.GetStringAsync($"/choose/sheet?{Question}", Cancel);
+        Assert.Equal(Facts(signed), Facts(bare));
+    }
+
+    private static string Facts(string sheet) => sheet[sheet.IndexOf("Facts taken", StringComparison.Ordinal)..sheet.IndexOf("Recommendation", StringComparison.Ordinal)];
+
+    private static string TokenIn(string page) => System.Text.RegularExpressions.Regex.Match(page, "name=\"__RequestVerificationToken\" value=\"([^\"]+)\"").Groups[1].Value;
 }

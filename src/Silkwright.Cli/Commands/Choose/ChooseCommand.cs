@@ -18,7 +18,7 @@ internal static class ChooseCommand
             [
                 ("silkwright choose --ink water-based --run 2000 --pace 3 --light yellow --humidity 75%", "what an advisor is told on the phone"),
                 ("silkwright choose --ink discharge --run 400 --garment black --shop demo/shop.json", "out of what stands on a shop's shelf"),
-                ("silkwright choose --job demo/jobs/phone-enquiry.json --colour \"Full front\" --json", "one colour of a job, for a program"),
+                ("silkwright choose --job demo/jobs/phone-enquiry.json --colour \"Dark green\" --json", "one colour of a job, for a program"),
             ],
             GoodToKnow = "Ink and run are enough; whatever is not told is assumed and listed. A difference smaller than its interval is no decision: measure what the answer names.",
         };

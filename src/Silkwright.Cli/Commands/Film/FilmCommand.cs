@@ -14,8 +14,8 @@ internal static class FilmCommand
             Examples =
             [
                 ("silkwright film demo/films/lantern-walk-base.tif", "one film"),
-                ("silkwright film base.tif ember.tif slate.tif --json", "the films of one job together, for a program"),
-                ("silkwright film scan.png --dpi 1200 --polarity negative", "a film whose file does not say its resolution, and where clear prints"),
+                ("silkwright film demo/films/night-heron-base.tif demo/films/night-heron-moon.tif --json", "the films of one job together, for a program"),
+                ("silkwright film demo/films/mill-lane-numbers.tif --dpi 1200 --polarity negative", "as if the file did not say its resolution, and clear printed"),
             ],
             GoodToKnow = "Takes TIFF (1 bit or 8 bit; uncompressed, PackBits, LZW, CCITT G4) and PNG. Lines and gaps are right to one pixel, dots to two.",
         };

@@ -16,8 +16,8 @@ internal static class PlanCommand
             Examples =
             [
                 ("silkwright plan demo/jobs/lantern-walk.json --shop demo/shop.json", "a job for the demonstration shop; its films are measured"),
-                ("silkwright plan JOB.json --data data", "for the shop kept in a data folder; a film is measured once and remembered there"),
-                ("silkwright plan JOB.json --json", "for a shop nobody described, for a program: everything assumed is in its notes"),
+                ("silkwright plan demo/jobs/lantern-walk.json --data data", "for the shop kept in a data folder; a film is measured once and remembered there"),
+                ("silkwright plan demo/jobs/phone-enquiry.json --json", "for a shop nobody described, for a program: everything assumed is in its notes"),
             ],
             GoodToKnow = "A job needs its colours with their inks and the run; films, or typed needs, or a kind of work say the rest (docs/schema/job.json, docs/schema/shop.json).",
         };

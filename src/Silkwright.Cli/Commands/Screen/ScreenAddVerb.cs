@@ -23,7 +23,7 @@ internal static class ScreenAddVerb
     {
         var verb = new Verb("add", "Puts a screen on record: a frame with its mesh.")
         {
-            Examples = [("silkwright screen add --frame Q-07 --mesh 120/cm --thread 34um --dyed --tension 23N/cm --person \"Ines Tarrow\"", "a dyed fine mesh; its code is printed")],
+            Examples = [("silkwright screen add --frame Q-07 --mesh 120/cm --thread 34um --dyed --tension 23N/cm --person \"Ines Tarrow\" --id S-0042", "a dyed fine mesh; without --id the next free code is taken")],
             GoodToKnow = "A frame that is reclaimed and coated again is a new screen.",
         };
         var options = new QuestionOptions(verb, Fields);

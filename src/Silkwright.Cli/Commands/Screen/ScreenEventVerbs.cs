@@ -47,7 +47,7 @@ internal static class ScreenEventVerbs
             given => new ScreenPrinted(Whole(given.ReadRequired(Impressions)), given.Read(Job)));
         yield return Kind("ended", "The stencil is gone, or put away.", "--reason broke --how \"edges gone\"", [Reason, How],
             given => new ScreenEnded(given.Read<EndReason>(Reason) ?? default, given.Read(How)));
-        yield return Kind("withdrawn", "An entry taken back: what it said did not happen.", "--corrects 4 --why \"wrong screen\"", [], _ => new EntryWithdrawn());
+        yield return Kind("withdrawn", "An entry taken back: what it said did not happen.", "--corrects 6 --why \"wrong screen\"", [], _ => new EntryWithdrawn());
 
         Command Kind(string name, string says, string example, IReadOnlyList<QuestionField> fields, Func<GivenTexts, ScreenFact> read) =>
             ScreenEventVerb.Create(name, says, example, fields, read, surroundings);

@@ -14,8 +14,8 @@ internal static class ScreenShowVerb
         {
             Examples =
             [
-                ("silkwright screen show S-0001", "the story of one screen"),
-                ("silkwright screen show S-0001 --data data --json", "the same for a program"),
+                ("silkwright screen show S-0042", "the story of one screen"),
+                ("silkwright screen show S-0042 --data data --json", "the same for a program"),
             ],
         };
         var id = new Argument<string>("SCREEN") { Description = "the code on the frame, such as S-0001" };

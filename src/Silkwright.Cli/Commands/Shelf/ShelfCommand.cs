@@ -17,7 +17,7 @@ internal static class ShelfCommand
             Examples =
             [
                 ("silkwright shelf demo/shelf.json", "an invented shop: what to drop, what to try, what it saves"),
-                ("silkwright shelf CASE.json --json", "for a program: keep, assignments, monthlyCost, bound, gapPercent"),
+                ("silkwright shelf demo/shelf.json --json", "for a program: keep, assignments, monthlyCost, bound, gapPercent"),
             ],
             GoodToKnow = "The answer is no better than the costs in the case: a screen's cost with an emulsion takes in its waste, its time and its remakes (docs/schema/shelf-case.json, docs/engines/shelf.md).",
         };
