@@ -17,6 +17,9 @@ public sealed record JobDocument
 
     public DateOnly? DueDate { get; init; }
 
+    /// <summary>How often such a job comes in a month; none: once.</summary>
+    public double? TimesPerMonth { get; init; }
+
     public required IReadOnlyList<JobDocumentColour> Colours { get; init; }
 
     /// <summary>The films named, in order, each once.</summary>

@@ -24,6 +24,7 @@ public static class JobReader
             Garment = Garment(root["garment"]),
             Run = root["run"].RequiredCount(1, InputLimits.MostImpressions),
             DueDate = root["dueDate"].Date(),
+            TimesPerMonth = root["timesPerMonth"].Number("1/month", 0.01, 1000),
             Colours = [.. root["colours"].Entries(MostColours).Select(Colour)],
         };
         if (job.Colours.Count == 0 && problems.Problems.All(problem => problem.Where != root["colours"].Path))

@@ -18,6 +18,7 @@ public static class JobWriter
             document["garment"] = garment;
         document["run"] = job.Run;
         document.AddIfThere("dueDate", Day(job.DueDate));
+        document.AddIfThere("timesPerMonth", job.TimesPerMonth);
         document["colours"] = new JsonArray([.. job.Colours.Select(Colour)]);
         return document.ToJsonString(DocumentJson.Options);
     }

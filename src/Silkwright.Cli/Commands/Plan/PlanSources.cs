@@ -4,6 +4,7 @@ using Silkwright.Film.Measuring;
 using Silkwright.Film.Readers;
 using Silkwright.Plans;
 using Silkwright.Records.Store;
+using Silkwright.Scheduling.Shelf;
 using Silkwright.Web.Measuring;
 
 namespace Silkwright.Cli.Commands.Plan;
@@ -44,11 +45,17 @@ internal sealed class PlanSources
     /// <param name="surroundings">The clock, and where progress is told.</param>
     /// <param name="cancel">Stops the work.</param>
     /// <exception cref="Estimates.InputProblemException">The faults of the job, or of every film that can't be measured.</exception>
-    public async Task<Job> JobAsync(string path, Surroundings surroundings, CancellationToken cancel)
+    public async Task<Job> JobAsync(string path, Surroundings surroundings, CancellationToken cancel) =>
+        (await WorkAsync(path, surroundings, cancel)).Job;
+
+    /// <summary>The same with how often it comes.</summary>
+    /// <inheritdoc cref="JobAsync"/>
+    public async Task<ShelfWork> WorkAsync(string path, Surroundings surroundings, CancellationToken cancel)
     {
         var job = JobReader.Read(await InputFile.ReadTextAsync(path, "a job", cancel), Path.GetFileName(path));
         var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
-        return job.ToJob(surroundings.Today, await MeasureAsync(job.Films, folder, surroundings, cancel));
+        var films = await MeasureAsync(job.Films, folder, surroundings, cancel);
+        return new ShelfWork(job.ToJob(surroundings.Today, films), job.TimesPerMonth ?? 1);
     }
 
     /// <summary>The measurement of each film by its name in the job.</summary>

@@ -1,5 +1,7 @@
 using System.CommandLine;
+using Silkwright.Cli.Commands.Plan;
 using Silkwright.Cli.Printing;
+using Silkwright.Estimates;
 using Silkwright.Scheduling.Shelf;
 
 namespace Silkwright.Cli.Commands.Shelf;
@@ -17,19 +19,37 @@ internal static class ShelfCommand
             Examples =
             [
                 ("silkwright shelf demo/shelf.json", "an invented shop: what to drop, what to try, what it saves"),
+                ("silkwright shelf --shop demo/shop.json --jobs demo/jobs", "out of a shop's own jobs, every cost from the engines; films are measured"),
                 ("silkwright shelf demo/shelf.json --json", "for a program: keep, assignments, monthlyCost, bound, gapPercent"),
             ],
             GoodToKnow = "The answer is no better than the costs in the case: a screen's cost with an emulsion takes in its waste, its time and its remakes (docs/schema/shelf-case.json, docs/engines/shelf.md).",
         };
-        var file = new Argument<string>("CASE.json") { Description = "emulsions with what keeping them costs, jobs with what a screen costs with each" };
+        var file = new Argument<string?>("CASE.json")
+        {
+            Description = "emulsions with what keeping them costs, jobs with what a screen costs with each; or name a shop and its jobs instead",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
+        var shop = new Option<string?>("--shop") { Description = "the shop, as a file: its emulsions are weighed", HelpName = "SHOP.json" };
+        var data = new Option<string?>("--data") { Description = "the folder a shop keeps its records in; with --shop, only remembers the films", HelpName = "FOLDER" };
+        var jobs = new Option<string?>("--jobs") { Description = "a folder of jobs of a usual month; each says its timesPerMonth, or comes once", HelpName = "FOLDER" };
+        var most = new Option<int?>("--most") { Description = "the most emulsions to keep", HelpName = "N" };
         var json = Answer.JsonOption();
         verb.Add(file);
+        verb.Add(shop);
+        verb.Add(data);
+        verb.Add(jobs);
+        verb.Add(most);
         verb.Add(json);
         verb.SetAction(async (parse, cancel) =>
         {
-            var path = parse.GetRequiredValue(file);
-            var shelf = ShelfReader.Read(await InputFile.ReadTextAsync(path, "a case", cancel, InputFile.MostTableBytes), Path.GetFileName(path));
-            var answer = await ChooseAsync(shelf, Path.GetFileName(path), surroundings, cancel);
+            var (shelf, answer) = (parse.GetValue(file), parse.GetValue(jobs)) switch
+            {
+                ({ } path, null) => await OfCaseAsync(path, surroundings, cancel),
+                (null, { } folder) => await OfJobsAsync(
+                    folder, await PlanSources.OpenAsync(parse.GetValue(shop), parse.GetValue(data), surroundings, cancel), parse.GetValue(most), surroundings, cancel),
+                _ => throw new InputProblemException(new Problem(
+                    "There must be a case, or the jobs of a shop, and not both.", "command line", "Write CASE.json, or --jobs FOLDER with --shop SHOP.json.")),
+            };
             if (parse.GetValue(json))
                 Answer.WriteJson(ShelfDocument.Of(answer), surroundings);
             else
@@ -37,6 +57,27 @@ internal static class ShelfCommand
             return ExitCode.Done;
         });
         return verb;
+    }
+
+    private static async Task<(ShelfCase Case, ShelfAnswer Answer)> OfCaseAsync(string path, Surroundings surroundings, CancellationToken cancel)
+    {
+        var shelf = ShelfReader.Read(await InputFile.ReadTextAsync(path, "a case", cancel, InputFile.MostTableBytes), Path.GetFileName(path));
+        return (shelf, await ChooseAsync(shelf, Path.GetFileName(path), surroundings, cancel));
+    }
+
+    private static async Task<(ShelfCase Case, ShelfAnswer Answer)> OfJobsAsync(
+        string folder, PlanSources sources, int? most, Surroundings surroundings, CancellationToken cancel)
+    {
+        if (!Directory.Exists(folder))
+            throw new InputProblemException(new Problem("There is no such folder.", folder, "Name the folder that holds the jobs' files."));
+        if (sources.Shop.Emulsions.Count == 0)
+            throw new InputProblemException(new Problem("The shop has no emulsions to choose from.", "--shop", "Name a shop whose emulsions are listed (docs/schema/shop.json)."));
+        if (most is < 1)
+            throw new InputProblemException(new Problem("At least one emulsion must be kept.", "--most", "Give 1 or more."));
+        var work = new List<ShelfWork>();
+        foreach (var path in Directory.EnumerateFiles(folder, "*.json").Order(StringComparer.Ordinal))
+            work.Add(await sources.WorkAsync(path, surroundings, cancel));
+        return ShopShelf.Choose(work, sources.Shop, most, surroundings.Time, cancel);
     }
 
     private static Task<ShelfAnswer> ChooseAsync(ShelfCase shelf, string name, Surroundings surroundings, CancellationToken cancel)

@@ -1,0 +1,80 @@
+using Silkwright.Answers;
+using Silkwright.Emulsion;
+using Silkwright.Estimates;
+using Silkwright.Plans;
+using Silkwright.Scheduling.Shelf;
+
+namespace Silkwright.Scheduling.Tests.Shelf;
+
+public sealed class ShopShelfTests
+{
+    private static readonly DateOnly Day = new(2026, 11, 25);
+
+    private static readonly Shop Shop = new()
+    {
+        Emulsions =
+        [
+            new() { Id = "two-part", Family = EmulsionFamily.Diazo, Resists = [InkKind.Plastisol, InkKind.WaterBased], Price = new ContainerPrice(1000, 20) },
+            new() { Id = "ready", Family = EmulsionFamily.Photopolymer, Resists = [InkKind.Plastisol], Price = new ContainerPrice(1000, 34) },
+            new() { Id = "solvent", Family = EmulsionFamily.DualCure, Price = new ContainerPrice(1000, 26) },
+        ],
+    };
+
+    private static ShelfWork Work(string name, InkKind ink, long run, double times) => new(
+        new Job { Name = name, Date = Day, Run = run, Colours = [new JobColour { Name = "one", Ink = ink, Kind = WorkKind.FullFrontSpot }] }, times);
+
+    private static (ShelfCase Case, ShelfAnswer Answer) Choose(params ShelfWork[] work) => ShopShelf.Choose(work, Shop, null, TimeProvider.System, TestContext.Current.CancellationToken);
+
+    /// <summary>A shop that makes little keeps few emulsions: each one kept has its price. Common practice, no source.</summary>
+    [Fact]
+    public void A_shop_with_little_work_keeps_one_where_one_serves()
+    {
+        var (_, answer) = Choose(Work("shirts", InkKind.Plastisol, 100, 2), Work("bags", InkKind.WaterBased, 100, 1));
+        Assert.Single(answer.Keep);
+    }
+
+    [Fact]
+    public void With_enough_work_of_each_kind_every_job_goes_where_it_is_cheapest()
+    {
+        ShelfWork[] work = [Work("shirts", InkKind.Plastisol, 400, 400), Work("bags", InkKind.WaterBased, 3000, 400)];
+        var (_, answer) = Choose(work);
+        foreach (var (job, _) in work)
+        {
+            var cheapest = ColourCosts.Of(job, job.Colours[0], Shop)[0];
+            Assert.Equal(cheapest.Emulsion, answer.Assignments[$"{job.Name}: one"]);
+        }
+    }
+
+    /// <summary>No other set of the three costs less, each judged by the costs of the case it ended with.</summary>
+    [Fact]
+    public void The_shelf_is_the_cheapest_of_all_sets()
+    {
+        ShelfWork[] work = [Work("a", InkKind.Plastisol, 200, 12), Work("b", InkKind.WaterBased, 1500, 5), Work("c", InkKind.Plastisol, 4000, 3), Work("d", InkKind.Uv, 300, 1)];
+        var (shelf, answer) = Choose(work);
+        for (var set = 1; set < 8; set++)
+        {
+            var kept = shelf.Emulsions.Where((_, i) => (set >> i & 1) == 1).ToArray();
+            if (shelf.Jobs.Any(job => !kept.Any(e => job.Costs.ContainsKey(e.Id))))
+                continue;
+            var cost = kept.Sum(e => e.FixedCostPerMonth)
+                + shelf.Jobs.Sum(job => job.ScreensPerMonth * kept.Where(e => job.Costs.ContainsKey(e.Id)).Min(e => job.Costs[e.Id]));
+            Assert.True(answer.MonthlyCost <= cost + 1e-6, $"{string.Join(", ", kept.Select(e => e.Id))} costs {cost}, told {answer.MonthlyCost}");
+        }
+    }
+
+    [Fact]
+    public void Jobs_that_nothing_serves_are_named()
+    {
+        var shop = Shop with { Emulsions = [Shop.Emulsions[1]] };
+        var fault = Assert.Throws<InputProblemException>(() =>
+            ShopShelf.Choose([Work("shirts", InkKind.Plastisol, 100, 1), Work("bags", InkKind.WaterBased, 100, 1)], shop, null, TimeProvider.System, TestContext.Current.CancellationToken));
+        Assert.Contains("bags: one", Assert.Single(fault.Problems).What, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Two_jobs_of_one_name_are_told_apart()
+    {
+        var (shelf, _) = Choose(Work("shirts", InkKind.Plastisol, 100, 1), Work("shirts", InkKind.Plastisol, 200, 1));
+        Assert.Equal(["shirts: one", "shirts: one (2)"], shelf.Jobs.Select(job => job.Id));
+    }
+}
