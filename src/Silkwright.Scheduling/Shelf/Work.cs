@@ -4,7 +4,7 @@ namespace Silkwright.Scheduling.Shelf;
 internal static class Work
 {
     /// <summary>Costs looked at in one go from which threads pay.</summary>
-    private const int CostsForThreads = 150_000;
+    private const int CostsForThreads = 1_000_000;
 
     public static void ForEachEmulsion(ShelfProblem problem, Action<int> work)
     {
