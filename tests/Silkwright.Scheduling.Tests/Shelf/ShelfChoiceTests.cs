@@ -13,6 +13,46 @@ public sealed class ShelfChoiceTests
     [Fact]
     public void Small_cases_equal_brute_force() => RandomCases.Small.Sample(HoldAgainstBruteForce, seed: "0N0XIzNsQ0O2", iter: 500, threads: 2);
 
+    [Fact]
+    public void Equal_jobs_are_one_and_cost_what_they_would_apart()
+    {
+        var costs = new Dictionary<string, double> { ["A"] = 2, ["B"] = 3 };
+        var shelf = new ShelfCase([new("A", 10), new("B", 10)], [.. Enumerable.Range(0, 1000).Select(j => new ShelfJob($"job {j}", 1, costs))]);
+        Assert.Equal(1, ShelfProblem.Of(shelf).Points);
+        var answer = ShelfChoice.Of(shelf, TimeProvider.System, cancel: TestContext.Current.CancellationToken);
+        Assert.Equal(10 + (1000 * 2), answer.MonthlyCost, Tolerance);
+        Assert.Equal(1000, answer.Assignments.Count);
+    }
+
+    [Fact]
+    public void Jobs_bound_to_different_emulsions_are_not_one()
+    {
+        var costs = new Dictionary<string, double> { ["A"] = 2, ["B"] = 3 };
+        var shelf = new ShelfCase([new("A", 10), new("B", 10)], [new("tees", 1, costs) { MustStayOn = "A" }, new("flags", 1, costs) { MustStayOn = "B" }]);
+        Assert.Equal(10 + 10 + 2 + 3, ShelfChoice.Of(shelf, TimeProvider.System, cancel: TestContext.Current.CancellationToken).MonthlyCost, Tolerance);
+    }
+
+    [Fact]
+    public void Asked_again_the_answer_is_the_same_to_the_last_digit() => RandomCases.Small.Sample(
+        shelf =>
+        {
+            if (BruteForce.Sets(shelf).Keys.Any(set => BitOperations.PopCount((uint)set) <= (shelf.Most ?? int.MaxValue)))
+                Assert.Equal(Said(shelf), Said(shelf));
+        },
+        seed: "0N0XIzNsQ0O2", iter: 20, threads: 1);
+
+    [Fact]
+    public void Progress_grows_from_nothing_to_all()
+    {
+        var told = new List<double>();
+        var shelf = new ShelfCase([new("A", 10), new("B", 10)], [new("tees", 1, new Dictionary<string, double> { ["A"] = 2, ["B"] = 3 })]);
+        _ = ShelfChoice.Of(shelf, TimeProvider.System, new Told(told), TestContext.Current.CancellationToken);
+        Assert.Equal((0, 1), (told[0], told[^1]));
+        Assert.Equal(told.Order(), told);
+    }
+
+    private static string Said(ShelfCase shelf) => ShelfDocument.Of(ShelfChoice.Of(shelf, TimeProvider.System) with { Seconds = 0 }).ToJsonString();
+
     private static void HoldAgainstBruteForce(ShelfCase shelf)
     {
         var sets = BruteForce.Sets(shelf);
@@ -48,5 +88,10 @@ public sealed class ShelfChoiceTests
             Assert.Equal(other.MonthlyCost - answer.MonthlyCost, other.Extra, Tolerance);
             Assert.InRange(other.Bound, other.MonthlyCost - Tolerance, other.MonthlyCost + Tolerance);
         }
+    }
+
+    private sealed class Told(List<double> told) : IProgress<double>
+    {
+        public void Report(double value) => told.Add(value);
     }
 }
