@@ -40,6 +40,10 @@ public static class Units
     public static string Size(double mm, UnitSystem system) =>
         system == UnitSystem.Metric ? $"{Figures.Plain(mm, 0)} mm" : $"{Figures.Plain(mm / 25.4)} in";
 
+    /// <summary>A height above the sea; the foot is 0.3048 m by definition.</summary>
+    public static string Height(double m, UnitSystem system) =>
+        system == UnitSystem.Metric ? $"{Figures.Plain(m, 0)} m" : $"{Figures.Plain(m / 0.3048, 0)} ft";
+
     /// <summary>A mesh as it is asked for: "120/34" or "305/34".</summary>
     public static string Mesh(MeshFabric mesh, UnitSystem system) => $"{Count(mesh.CountPerCm, system)}/{Figures.Plain(mesh.ThreadUm, 0)}";
 }

@@ -29,7 +29,7 @@ internal static class Told
         if (shop.ScreensPerDay is { } pace)
             facts.Add($"{Number(pace)} screens a day");
         if (shop.Room.Celsius is { } celsius)
-            facts.Add($"{Number(celsius)} °C ({Number(Math.Round((celsius * 1.8) + 32, 1))} °F) in the room");
+            facts.Add($"{Number(Math.Round(celsius, 1))} °C ({Number(Math.Round((celsius * 1.8) + 32, 1))} °F) in the room");
         if (shop.Room.HumidityPercent is { } humidity)
             facts.Add($"{Number(humidity)} % relative humidity");
         if (shop.Room.Light is { } light)
