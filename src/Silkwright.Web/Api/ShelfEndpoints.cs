@@ -1,22 +1,38 @@
 using System.Text.Json.Nodes;
+using Silkwright.Estimates;
 using Silkwright.Scheduling.Shelf;
+using Silkwright.Web.Jobs;
 
 namespace Silkwright.Web.Api;
 
-/// <summary>Which few emulsions to keep: a case in, silkwright/shelf/1 out. Nothing is kept.</summary>
+/// <summary>Which few emulsions to keep: a case, or the shop's own jobs, in; silkwright/shelf/1 out. Nothing is kept.</summary>
 internal static class ShelfEndpoints
 {
-    public static void Map(IEndpointRouteBuilder api) => api
-        .MapPost("/shelf", async (HttpRequest request, TimeProvider time, CancellationToken cancel) =>
-        {
-            var shelf = ShelfReader.Read((await Documents.ReadAsync(request, cancel)).ToJsonString(), "body");
-            var answer = await Task.Run(() => ShelfChoice.Of(shelf, time, null, cancel), cancel);
-            return Documents.Ok(ShelfDocument.Of(answer));
-        })
-        .Accepts<JsonObject>("application/json")
-        .WithSummary("The few emulsions to keep, and which job to make with which")
-        .WithDescription("Body: CASE.json, as docs/schema/shelf-case.json has it.")
-        .Produces<JsonObject>()
-        .ProducesProblem(StatusCodes.Status400BadRequest)
-        .DisableAntiforgery();
+    public static void Map(IEndpointRouteBuilder api)
+    {
+        api.MapPost("/shelf", async (HttpRequest request, TimeProvider time, CancellationToken cancel) =>
+            {
+                var shelf = ShelfReader.Read((await Documents.ReadAsync(request, cancel)).ToJsonString(), "body");
+                var answer = await Task.Run(() => ShelfChoice.Of(shelf, time, null, cancel), cancel);
+                return Documents.Ok(ShelfDocument.Of(answer));
+            })
+            .Accepts<JsonObject>("application/json")
+            .WithSummary("The few emulsions to keep, and which job to make with which")
+            .WithDescription("Body: CASE.json, as docs/schema/shelf-case.json has it.")
+            .Produces<JsonObject>()
+            .ProducesProblem(StatusCodes.Status400BadRequest)
+            .DisableAntiforgery();
+
+        api.MapGet("/shelf", async (JobDesk desk, TimeProvider time, CancellationToken cancel) =>
+            {
+                var shop = await desk.ShopAsync(null, cancel);
+                var (work, _) = await desk.MonthAsync(cancel);
+                if (shop.Emulsions.Count == 0)
+                    throw new InputProblemException(new Problem("The shop has no emulsions to choose from.", "shop", "Name them in the shop's document."));
+                return Documents.Ok(ShelfDocument.Of((await Task.Run(() => ShopShelf.Choose(work, shop, null, time, cancel), cancel)).Answer));
+            })
+            .WithSummary("The few emulsions this shop should keep for the jobs kept here")
+            .Produces<JsonObject>()
+            .ProducesProblem(StatusCodes.Status400BadRequest);
+    }
 }

@@ -4,6 +4,7 @@ using Silkwright.Plans;
 using Silkwright.Records.Films;
 using Silkwright.Records.Jobs;
 using Silkwright.Records.Shops;
+using Silkwright.Scheduling.Shelf;
 using Silkwright.Web.Measuring;
 
 namespace Silkwright.Web.Jobs;
@@ -46,6 +47,24 @@ public sealed class JobDesk(JobRecords jobs, ShopRecords shops, FilmRecords film
         }
 
         return new JobSight(revision, document, sights, plan, problems);
+    }
+
+    /// <summary>Every job kept, as often as it comes in a month; and the names of those whose films are not measured yet.</summary>
+    public async Task<(IReadOnlyList<ShelfWork> Work, IReadOnlyList<string> LeftOut)> MonthAsync(CancellationToken cancel)
+    {
+        var work = new List<ShelfWork>();
+        var leftOut = new List<string>();
+        foreach (var revision in await jobs.ListAsync(cancel: cancel))
+        {
+            var document = JobReader.Read(revision.Text, revision.Name);
+            var sights = await FilmsAsync(revision.JobId, document, cancel);
+            if (sights.Any(f => f.Measurement is null))
+                leftOut.Add(revision.Name);
+            else
+                work.Add(new ShelfWork(document.ToJob(Today, sights.ToDictionary(f => f.Name, f => f.Measurement!)), document.TimesPerMonth ?? 1));
+        }
+
+        return (work, leftOut);
     }
 
     private async Task<IReadOnlyList<FilmSight>> FilmsAsync(string jobId, JobDocument document, CancellationToken cancel)

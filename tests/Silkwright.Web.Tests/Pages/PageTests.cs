@@ -10,6 +10,8 @@ public sealed class PageTests(RunningWeb web) : IClassFixture<RunningWeb>
     [InlineData("/", "To make, in order of the day it is wanted")]
     [InlineData("/jobs", "New job")]
     [InlineData("/jobs/new", "Plan this job")]
+    [InlineData("/choose", "Which emulsion?")]
+    [InlineData("/shelf", "The shop has no emulsions to choose from")]
     [InlineData("/screens", "Put a screen on record")]
     [InlineData("/shop", "Emulsions and their lots")]
     [InlineData("/shop/edit", "Shop document")]
