@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Parsing;
+using Silkwright.Cli.Commands.Catalogue;
 using Silkwright.Cli.Commands.Choose;
 using Silkwright.Cli.Commands.Demo;
 using Silkwright.Cli.Commands.Dry;
@@ -65,6 +66,7 @@ internal static class Shell
             new VersionOption(),
             PlanCommand.Create(surroundings),
             ChooseCommand.Create(surroundings),
+            CatalogueCommand.Create(surroundings),
             FilmCommand.Create(surroundings),
             MeshCommand.Create(surroundings),
             InkCommand.Create(surroundings),

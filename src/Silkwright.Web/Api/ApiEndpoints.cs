@@ -11,6 +11,7 @@ internal static class ApiEndpoints
         PlanEndpoints.Map(api);
         FilmEndpoints.Map(api);
         ShelfEndpoints.Map(api);
+        CatalogueEndpoints.Map(api);
         JobEndpoints.Map(api);
         ScreenEndpoints.Map(api);
     }

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Microsoft.AspNetCore.Http.Features;
@@ -56,6 +57,23 @@ internal static class Documents
         }
 
         throw new InputProblemException(new Problem("The body is not a JSON object.", "body", "Start it with { and end it with }."));
+    }
+
+    /// <summary>The request's body as text in UTF-8.</summary>
+    /// <exception cref="InputProblemException">It is none.</exception>
+    public static async Task<string> ReadTextAsync(HttpRequest request, CancellationToken cancel)
+    {
+        if (request.HttpContext.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)
+            size.MaxRequestBodySize = MostBytes;
+        try
+        {
+            using var body = new StreamReader(request.Body, new UTF8Encoding(false, throwOnInvalidBytes: true));
+            return await body.ReadToEndAsync(cancel);
+        }
+        catch (DecoderFallbackException)
+        {
+            throw new InputProblemException(new Problem("The body is not text in UTF-8.", "body", "Save it as UTF-8, then send it again."));
+        }
     }
 
     /// <summary>A text field of a body.</summary>

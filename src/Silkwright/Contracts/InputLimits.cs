@@ -92,4 +92,16 @@ public static class InputLimits
 
     /// <summary>Above the highest town. [m]</summary>
     public const double MostAltitudeM = 6000;
+
+    /// <summary>A hundred emulsions, each with every property from eight sources.</summary>
+    public const int MostCatalogueLines = 20_000;
+
+    /// <summary>As many as a shop's shelf may name.</summary>
+    public const int MostCatalogueEmulsions = 500;
+
+    /// <summary>A container's label is shorter.</summary>
+    public const int LongestCatalogueName = 80;
+
+    /// <summary>A sentence that says which sheet or test.</summary>
+    public const int LongestCatalogueSource = 300;
 }

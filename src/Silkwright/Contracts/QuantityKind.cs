@@ -84,6 +84,38 @@ public sealed class QuantityKind
         "a tension", "25N/cm", "N/cm",
         new QuantityUnit("N/cm", ForcePerLengthUnit.NewtonPerCentimeter));
 
+    /// <summary>Viscosity of an emulsion. Kept in pascal seconds.</summary>
+    public static readonly QuantityKind Viscosity = new(
+        "a viscosity", "4.6Pas", "Pas",
+        new QuantityUnit("Pas", DynamicViscosityUnit.PascalSecond),
+        new QuantityUnit("mPas", DynamicViscosityUnit.MillipascalSecond, "cP"));
+
+    /// <summary>Light on an area. Kept in millijoules a square centimetre.</summary>
+    public static readonly QuantityKind Dose = new(
+        "a dose", "55mJ/cm2", "mJ/cm2",
+        new QuantityUnit("mJ/cm2", IrradiationUnit.MillijoulePerSquareCentimeter),
+        new QuantityUnit("J/m2", IrradiationUnit.JoulePerSquareMeter));
+
+    /// <summary>Colour of light. Kept in nanometres.</summary>
+    public static readonly QuantityKind Wavelength = new(
+        "a wavelength", "420nm", "nm",
+        new QuantityUnit("nm", LengthUnit.Nanometer));
+
+    /// <summary>How long something keeps. Kept in days.</summary>
+    public static readonly QuantityKind Days = new(
+        "a number of days", "35d", "d",
+        new QuantityUnit("d", DurationUnit.Day, "day", "days"),
+        new QuantityUnit("weeks", DurationUnit.Week, "week", "wk"),
+        new QuantityUnit("h", DurationUnit.Hour, "hours"));
+
+    /// <summary>What a container holds. Kept in grams.</summary>
+    public static readonly QuantityKind Mass = new(
+        "a mass", "900g", "g",
+        new QuantityUnit("g", MassUnit.Gram),
+        new QuantityUnit("kg", MassUnit.Kilogram),
+        new QuantityUnit("oz", MassUnit.Ounce),
+        new QuantityUnit("lb", MassUnit.Pound));
+
     private QuantityKind(string name, string example, string keptIn, params QuantityUnit[] units)
     {
         Name = name;

@@ -17,19 +17,12 @@ public static class FamilyValues
     /// <summary>Price of a capillary film by area. [cost/m²] Common practice, order of magnitude.</summary>
     private static readonly Estimate FilmPricePerM2 = new(25, 15, 35, Ground.CommonPractice);
 
-    /// <summary>How far a figure on a datasheet is from the lot in hand, as a share of itself. Common practice; [1]</summary>
-    private const double SolidsShare = 0.05;
-    private const double PotLifeShare = 0.25;
-    private const double ShelfLifeShare = 0.2;
-    private const double ExposureShare = 0.25;
-    private const double FilmThicknessShare = 0.08;
-
     /// <summary>Solids by weight. [%]</summary>
     public static Estimate SolidsPercent(StencilEmulsion emulsion) => emulsion.Family switch
     {
         EmulsionFamily.CapillaryFilm => Estimate.Exact(100, Ground.Model),
         _ when emulsion.SolidsPercent is { } given =>
-            Estimate.Within(given, SolidsShare, Ground.Datasheet).Map(x => Math.Min(x, 100)),
+            UsualSpread.Around(given, UsualSpread.Solids, emulsion.Grounds.Solids).Map(x => Math.Min(x, 100)),
         EmulsionFamily.Diazo => new(26, 20, 32, Ground.CommonPractice),
         EmulsionFamily.DualCure => new(37, 32, 42, Ground.CommonPractice),
         EmulsionFamily.Photopolymer => new(42, 35, 50, Ground.CommonPractice),
@@ -47,7 +40,7 @@ public static class FamilyValues
     public static Estimate PotLifeDaysAt21(StencilEmulsion emulsion)
     {
         if (emulsion.PotLifeDays is { } given)
-            return Estimate.Within(given, PotLifeShare, Ground.Datasheet);
+            return UsualSpread.Around(given, UsualSpread.PotLife, emulsion.Grounds.PotLife);
         return NeedsSensitiser(emulsion.Family)
             ? new Estimate(35, 28, 42, Ground.CommonPractice)
             : ShelfLifeMonths(emulsion).Times(DaysPerMonth);
@@ -56,7 +49,7 @@ public static class FamilyValues
     /// <summary>Months it keeps unopened at 18 to 26 °C. [months]</summary>
     public static Estimate ShelfLifeMonths(StencilEmulsion emulsion) => emulsion.Family switch
     {
-        _ when emulsion.ShelfLifeMonths is { } given => Estimate.Within(given, ShelfLifeShare, Ground.Datasheet),
+        _ when emulsion.ShelfLifeMonths is { } given => UsualSpread.Around(given, UsualSpread.ShelfLife, emulsion.Grounds.ShelfLife),
         EmulsionFamily.Diazo or EmulsionFamily.DualCure => new(12, 9, 15, Ground.CommonPractice),
         EmulsionFamily.Photopolymer => new(21, 18, 24, Ground.CommonPractice),
         EmulsionFamily.CapillaryFilm => new(18, 12, 24, Ground.CommonPractice),
@@ -66,7 +59,7 @@ public static class FamilyValues
     /// <summary>Exposure time beside a plain diazo of the same coat. [1]</summary>
     public static Estimate RelativeExposure(StencilEmulsion emulsion) => emulsion.Family switch
     {
-        _ when emulsion.RelativeExposure is { } given => Estimate.Within(given, ExposureShare, Ground.Datasheet),
+        _ when emulsion.RelativeExposure is { } given => UsualSpread.Around(given, UsualSpread.Exposure, emulsion.Grounds.RelativeExposure),
         EmulsionFamily.Diazo => new(1, 0.8, 1.25, Ground.CommonPractice),
         EmulsionFamily.DualCure => new(0.5, 0.4, 0.6, Ground.CommonPractice),
         EmulsionFamily.Photopolymer => new(0.2, 0.1, 0.3, Ground.CommonPractice),
@@ -78,7 +71,9 @@ public static class FamilyValues
     /// <summary>Price. [cost/kg], in the shop's currency; orders of magnitude where the shop gave none.</summary>
     public static Estimate PricePerKg(StencilEmulsion emulsion) => emulsion.Family switch
     {
-        _ when emulsion.Price is { } price => Estimate.Exact(1000 * price.Cost / price.Grams, Ground.MeasuredHere),
+        _ when emulsion.Price is { } price => emulsion.Grounds.Price == Ground.MeasuredHere
+            ? Estimate.Exact(price.CostPerKg, Ground.MeasuredHere)
+            : UsualSpread.Around(price.CostPerKg, UsualSpread.Price, emulsion.Grounds.Price),
         EmulsionFamily.Diazo => new(22, 15, 35, Ground.CommonPractice),
         EmulsionFamily.DualCure => new(27, 18, 40, Ground.CommonPractice),
         EmulsionFamily.Photopolymer => new(32, 20, 45, Ground.CommonPractice),
@@ -94,7 +89,7 @@ public static class FamilyValues
 
     /// <summary>Thickness of a capillary film as bought. [µm]</summary>
     public static Estimate FilmThicknessUm(StencilEmulsion emulsion) => emulsion.FilmThicknessUm is { } given
-        ? Estimate.Within(given, FilmThicknessShare, Ground.Datasheet)
+        ? UsualSpread.Around(given, UsualSpread.FilmThickness, emulsion.Grounds.FilmThickness)
         : FilmThickness;
 
     /// <summary>Sold in two parts: its days count from mixing.</summary>

@@ -7,12 +7,14 @@ public static class Resistance
 {
     /// <summary>How an emulsion stands up to an ink.</summary>
     /// <remarks>
-    /// What the emulsion's own list says decides: an ink that is not on it attacks. Without a list its family answers, on the
-    /// careful side where types within the family differ (docs/engines/emulsion.md, table 2).
+    /// A grade given for this ink decides; then the emulsion's own list: an ink that is not on it attacks. Without either its
+    /// family answers, on the careful side where types within the family differ (docs/engines/emulsion.md, table 2).
     /// </remarks>
     public static ResistanceAnswer To(InkKind ink, StencilEmulsion emulsion)
     {
         var name = Name(ink);
+        if (emulsion.Resistances?.GetValueOrDefault(ink) is { } graded)
+            return new(graded.Grade, graded.Ground, Graded(graded.Grade, name));
         if (emulsion.Resists is not { } listed)
             return ByFamily(ink, emulsion.Family);
         return listed.Contains(ink)
@@ -55,6 +57,13 @@ public static class Resistance
     };
 
     private static ResistanceAnswer Usually(ResistanceGrade grade, string reason) => new(grade, Ground.CommonPractice, reason);
+
+    private static string Graded(ResistanceGrade grade, string ink) => grade switch
+    {
+        ResistanceGrade.Good => $"It stands up to {ink}.",
+        ResistanceGrade.Fair => $"It stands up to {ink} fairly: hardened, or for short runs.",
+        _ => $"{char.ToUpperInvariant(ink[0])}{ink[1..]} attacks it.",
+    };
 
     private static string Listed(IReadOnlyList<InkKind> inks) =>
         inks.Count == 0 ? "none" : string.Join(", ", inks.Select(InkWords.Of));

@@ -10,6 +10,9 @@ public sealed record StencilEmulsion
     /// <summary>Inks that the supplier or the shop says it stands up to; none given: the family's usual ones.</summary>
     public IReadOnlyList<InkKind>? Resists { get; init; }
 
+    /// <summary>Grades given ink by ink; an ink that is in here is not looked up in <see cref="Resists"/>.</summary>
+    public IReadOnlyDictionary<InkKind, GivenResistance>? Resistances { get; init; }
+
     /// <summary>Solids by weight, as datasheets print it. [%]</summary>
     public double? SolidsPercent { get; init; }
 
@@ -53,4 +56,7 @@ public sealed record StencilEmulsion
 
     /// <summary>Working-curve critical dose where somebody measured it. [mJ/cm²]</summary>
     public double? CriticalDoseMjPerCm2 { get; init; }
+
+    /// <summary>Where the values given here come from.</summary>
+    public GivenGrounds Grounds { get; init; } = new();
 }

@@ -34,8 +34,8 @@ internal static class CoatOptics
     /// </summary>
     internal static Estimate PenetrationUm(StencilEmulsion emulsion)
     {
-        if (emulsion.PenetrationDepthUm is { } measured)
-            return Estimate.Within(measured, 0.1, Ground.MeasuredHere);
+        if (emulsion.PenetrationDepthUm is { } given)
+            return UsualSpread.Around(given, UsualSpread.PenetrationDepth, emulsion.Grounds.PenetrationDepth);
         var depth = emulsion.Family switch
         {
             EmulsionFamily.Diazo => 95.0,

@@ -14,6 +14,7 @@ public class ArrowsTests
         ["Artwork"] = [],
         ["Mesh"] = [],
         ["Emulsion"] = [],
+        ["Catalogue"] = ["Emulsion"],
         ["Coating"] = ["Mesh", "Emulsion"],
         ["Drying"] = ["Emulsion"],
         ["Exposure"] = ["Mesh", "Emulsion"],
@@ -22,8 +23,8 @@ public class ArrowsTests
         ["Stock"] = ["Emulsion"],
         ["Choosing"] = ["Artwork", "Mesh", "Emulsion", "Exposure", "Life", "Stock"],
         ["Plans"] = ["Artwork", "Mesh", "Emulsion", "Coating", "Drying", "Exposure", "Ink", "Life", "Stock", "Choosing"],
-        ["Answers"] = ["Artwork", "Emulsion", "Mesh", "Exposure", "Life", "Stock", "Choosing", "Plans"],
-        ["Contracts"] = ["Artwork", "Mesh", "Emulsion", "Coating", "Drying", "Exposure", "Ink", "Life", "Stock", "Choosing", "Plans", "Answers"],
+        ["Answers"] = ["Artwork", "Emulsion", "Catalogue", "Mesh", "Exposure", "Life", "Stock", "Choosing", "Plans"],
+        ["Contracts"] = ["Artwork", "Mesh", "Emulsion", "Catalogue", "Coating", "Drying", "Exposure", "Ink", "Life", "Stock", "Choosing", "Plans", "Answers"],
     };
 
     private static readonly string[] Ground = ["Estimates", "Statistics"];
