@@ -1,5 +1,4 @@
 using Silkwright.Catalogue;
-using Silkwright.Emulsion;
 using Silkwright.Estimates;
 
 namespace Silkwright.Tests.Catalogue;

@@ -2,7 +2,6 @@ using System.Globalization;
 using Silkwright.Catalogue;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
-using Silkwright.Estimates;
 using Silkwright.Web.Look;
 using Spectre.Console;
 
