@@ -61,18 +61,25 @@ internal static class Documents
 
     /// <summary>The request's body as text in UTF-8.</summary>
     /// <exception cref="InputProblemException">It is none.</exception>
-    public static async Task<string> ReadTextAsync(HttpRequest request, CancellationToken cancel)
+    public static Task<string> ReadTextAsync(HttpRequest request, CancellationToken cancel)
     {
         if (request.HttpContext.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)
             size.MaxRequestBodySize = MostBytes;
+        return ReadTextAsync(request.Body, cancel);
+    }
+
+    /// <summary>What was sent as text in UTF-8.</summary>
+    /// <exception cref="InputProblemException">It is none.</exception>
+    public static async Task<string> ReadTextAsync(Stream sent, CancellationToken cancel)
+    {
         try
         {
-            using var body = new StreamReader(request.Body, new UTF8Encoding(false, throwOnInvalidBytes: true));
+            using var body = new StreamReader(sent, new UTF8Encoding(false, throwOnInvalidBytes: true));
             return await body.ReadToEndAsync(cancel);
         }
         catch (DecoderFallbackException)
         {
-            throw new InputProblemException(new Problem("The body is not text in UTF-8.", "body", "Save it as UTF-8, then send it again."));
+            throw new InputProblemException(new Problem("What was sent is not text in UTF-8.", "body", "Save it as UTF-8, then send it again."));
         }
     }
 

@@ -15,6 +15,7 @@ public sealed class PageTests(RunningWeb web) : IClassFixture<RunningWeb>
     [InlineData("/screens", "Put a screen on record")]
     [InlineData("/shop", "Emulsions and their lots")]
     [InlineData("/shop/edit", "Shop document")]
+    [InlineData("/shop/catalogue", "Show a catalogue")]
     public async Task Every_place_opens_in_an_empty_store(string address, string words)
     {
         var answer = await web.Browser.GetAsync(address, Cancel);
