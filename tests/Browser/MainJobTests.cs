@@ -32,6 +32,9 @@ public sealed class MainJobTests(RunningProgram program) : IClassFixture<Running
         Assert.Contains("Lighthouse", text, StringComparison.Ordinal);
         Assert.Contains("over mesh", text, StringComparison.Ordinal);
         Assert.Contains("Before exposing", text, StringComparison.Ordinal);
+
+        // The reader ends each page with a form feed: a colour stands on one page.
+        Assert.Equal(1, text.Count(sign => sign == '\f'));
     }
 
     [Fact]
