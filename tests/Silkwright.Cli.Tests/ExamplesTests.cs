@@ -35,7 +35,7 @@ public sealed partial class ExamplesTests : IDisposable
     /// <summary>The demonstration as it comes, each film drawn as one small block: the size of the films is not the question here.</summary>
     private void CopyDemonstration()
     {
-        foreach (var file in Directory.EnumerateFiles(House.Of("demo"), "*.json", SearchOption.AllDirectories))
+        foreach (var file in Directory.EnumerateFiles(House.Of("demo"), "*.*", SearchOption.AllDirectories).Where(file => Path.GetExtension(file) is ".json" or ".csv"))
         {
             var copy = Path.Combine(folder.Path, Path.GetRelativePath(House.Path, file));
             Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
@@ -47,9 +47,11 @@ public sealed partial class ExamplesTests : IDisposable
             FilmMaker.Draw(film with { WidthMm = 20, HeightMm = 20, Shapes = [new FilmShape { Outline = "M5 5H15V15H5Z" }] }, Path.Combine(films, film.File), null, Cancel);
     }
 
+    /// <summary>Runs a line; where it sends its output into a file, so does this.</summary>
     private async Task<(int ExitCode, string Error)> RunAsync(string line)
     {
-        var words = Word().Matches(line).Select(word => word.Value.Replace("\"", "", StringComparison.Ordinal)).ToArray();
+        var (command, into) = line.Split(" > ") is [var before, var file] ? (before, file) : (line, null);
+        var words = Word().Matches(command).Select(word => word.Value.Replace("\"", "", StringComparison.Ordinal)).ToArray();
         Assert.Equal("silkwright", words[0]);
         using var program = Process.Start(new ProcessStartInfo("dotnet", [typeof(Shell).Assembly.Location, .. words[1..]])
         {
@@ -60,6 +62,8 @@ public sealed partial class ExamplesTests : IDisposable
         var output = program.StandardOutput.ReadToEndAsync(Cancel);
         var error = program.StandardError.ReadToEndAsync(Cancel);
         await program.WaitForExitAsync(Cancel);
+        if (into is not null)
+            await File.WriteAllTextAsync(Path.Combine(folder.Path, into), await output, Cancel);
         _ = await output;
         return (program.ExitCode, await error);
     }
