@@ -1,3 +1,4 @@
+using CsCheck;
 using Silkwright.Catalogue;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
@@ -149,6 +150,36 @@ public sealed class CatalogueReaderTests
         Assert.Equal(lines.Length - 1, sheet.Lines.Count);
 
         static string Least(string words) => words[(words.IndexOf(", ", StringComparison.Ordinal) + 2)..].Split(" to ")[0];
+    }
+
+    /// <summary>Bits of catalogues in any order: each text is read, or refused with a place and a remedy for every fault.</summary>
+    [Fact]
+    public void Whatever_is_in_a_file_it_is_read_or_refused_in_words()
+    {
+        string[] bits = [",", ";", "\"", "\n", "\r\n", "\uFEFF", " ", "A", "solidsPercent", "price at ", "900g", "36%", "1e999", "-", "datasheet", "2025-01-31", "\0", "\ud800", Header];
+        Gen.Int[0, bits.Length - 1].Array[0, 40].Select(picks => string.Concat(picks.Select(pick => bits[pick]))).Sample(
+            text =>
+            {
+                foreach (var file in new[] { text, $"{Header}\n{text}" })
+                {
+                    try
+                    {
+                        Assert.NotEmpty(CatalogueReader.Read(file, "c.csv").Sheets);
+                    }
+                    catch (InputProblemException fault)
+                    {
+                        Assert.All(fault.Problems, problem => Assert.True(problem.What.Length > 0 && problem.Remedy.Length > 0 && problem.Where.StartsWith("c.csv", StringComparison.Ordinal)));
+                    }
+                }
+            },
+            iter: 20_000);
+    }
+
+    [Fact]
+    public void Files_beyond_any_catalogue_are_one_fault_and_told_at_once()
+    {
+        var lines = string.Concat(Enumerable.Range(0, InputLimits.MostCatalogueLines + 1).Select(i => $"A,nothing,{i},datasheet,s,\n"));
+        Assert.Contains("20001 lines", Assert.Single(Faults($"{Header}\n{lines}")).What, StringComparison.Ordinal);
     }
 
     private static CatalogueEntry Only(string text) => Assert.Single(Assert.Single(CatalogueReader.Read(text, "c.csv").Sheets).Lines).Used;

@@ -41,6 +41,15 @@ public sealed class CatalogueTests(RunningWeb web) : IClassFixture<RunningWeb>
     }
 
     [Fact]
+    public async Task A_film_sent_by_mistake_is_told_to_be_too_large()
+    {
+        var (status, html) = await ShowAsync("file", new string('x', 5 << 20));
+
+        Assert.Equal(HttpStatusCode.BadRequest, status);
+        Assert.Contains("too large to be a catalogue", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task The_same_text_is_answered_as_a_document_over_http()
     {
         using var body = new StringContent(Two, Encoding.UTF8, "text/csv");
