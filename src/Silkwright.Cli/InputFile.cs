@@ -49,7 +49,7 @@ internal static class InputFile
         while (await file.ReadAsync(part, cancel) is var got and > 0)
         {
             if (bytes.Length + got > mostBytes)
-                throw new InputProblemException(new Problem($"This file is too large to be {what}.", path, $"Name {what}'s JSON file."));
+                throw new InputProblemException(new Problem($"This file is too large to be {what}.", path, "Check that this is the file meant."));
             await bytes.WriteAsync(part.AsMemory(0, got), cancel);
         }
 

@@ -34,6 +34,16 @@ public sealed class CatalogueEmulsionTests
     }
 
     [Fact]
+    public void A_films_gauged_thickness_stands_before_its_sheets_and_says_so()
+    {
+        var film = CatalogueEmulsion.Of(Sheet(
+            Word(CatalogueProperties.Family, "capillaryFilm", Ground.Datasheet),
+            Number(CatalogueProperties.FilmThickness, 35, Ground.Datasheet), Number(CatalogueProperties.FilmThickness, 33.6, Ground.MeasuredHere)))!;
+
+        Assert.Equal((33.6, Ground.MeasuredHere), Told(FamilyValues.FilmThicknessUm(film)));
+    }
+
+    [Fact]
     public void The_firmer_the_ground_the_narrower_the_interval()
     {
         double[] widths =
