@@ -33,7 +33,7 @@ public static class Advisor
             Comparison = comparison,
             Contenders = contenders,
             Curves = curves,
-            Handling = [.. contest.Allowed.Select(candidate => Handle(candidate, filled.Room.Light))],
+            Handling = [.. contest.Allowed.Select(candidate => Handle(candidate, filled.Room))],
             Facts = Told.Of(job, colour, shop),
             Assumed = [.. assumed, .. Planner.JobNotes(job, shop), .. plan.Needs.Notes],
             StopIf = Conditions.For(brief, contest, curves),
@@ -50,9 +50,9 @@ public static class Advisor
         CostCurves.Of(TurningAxis.EomUm, brief, contest, CandidateTrial.WantedEomUm(brief)),
     ];
 
-    private static Handling Handle(StencilCandidate candidate, RoomLight? light) => new(
+    private static Handling Handle(StencilCandidate candidate, Room room) => new(
         candidate.Emulsion.Id,
-        light is { } known ? LightSafety.Minutes(known, candidate.Emulsion) : null,
+        room.Light is { } known ? LightSafety.Minutes(known, candidate.Emulsion, room.Lux) : null,
         Forgiveness.Of(candidate.Exposure),
         candidate.Finish);
 }

@@ -34,6 +34,8 @@ internal static class Told
             facts.Add($"{Number(humidity)} % relative humidity");
         if (shop.Room.Light is { } light)
             facts.Add($"{Words(light)} light");
+        if (shop.Room.Lux is { } lux)
+            facts.Add($"{Number(lux)} lux there");
         if (shop.Emulsions.Count > 0)
             facts.Add($"emulsions on the shelf: {string.Join(", ", shop.Emulsions.Select(emulsion => emulsion.Id))}");
         return facts;

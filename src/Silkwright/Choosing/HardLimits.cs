@@ -19,8 +19,9 @@ public static class HardLimits
     /// <param name="ink">Ink of the colour.</param>
     /// <param name="on">Day of the plan.</param>
     /// <param name="light">Light of the room; none: not known, no limit.</param>
-    public static HardLimit? Against(StencilEmulsion emulsion, InkKind ink, DateOnly on, RoomLight? light) =>
-        InkAttacks(emulsion, ink) ?? LifeOver(emulsion, on) ?? LightFogs(emulsion, light);
+    /// <param name="lux">How bright it is; none: not read. [lx]</param>
+    public static HardLimit? Against(StencilEmulsion emulsion, InkKind ink, DateOnly on, RoomLight? light, double? lux) =>
+        InkAttacks(emulsion, ink) ?? LifeOver(emulsion, on) ?? LightFogs(emulsion, light, lux);
 
     /// <summary>No exposure both cures through and holds the detail, even at the favourable ends of both.</summary>
     public static HardLimit? NoWindow(ExposureWindow window) => window.Aim is not null || window.Least.Low <= window.Most.High
@@ -48,11 +49,11 @@ public static class HardLimits
             : new HardLimit($"this lot's pot life ended {days} days ago", $"mix a fresh container of {emulsion.Id}", FixEffort: 1);
     }
 
-    private static HardLimit? LightFogs(StencilEmulsion emulsion, RoomLight? light)
+    private static HardLimit? LightFogs(StencilEmulsion emulsion, RoomLight? light, double? lux)
     {
         if (light is not { } known)
             return null;
-        var minutes = LightSafety.Minutes(known, emulsion);
+        var minutes = LightSafety.Minutes(known, emulsion, lux);
         return minutes.Value >= MinutesInRoomLight ? null : new HardLimit(
             string.Create(CultureInfo.InvariantCulture, $"in this room's light the coat fogs in about {minutes.Value:0.#} minutes; a screen lies there {MinutesInRoomLight:0} at least"),
             "make the room's light yellow",

@@ -42,6 +42,12 @@ public static class EmulsionQuestion
 
     public static readonly ChoiceField Light = ChoiceField.Of<RoomLight>("light", "light where coated screens lie");
 
+    public static readonly QuantityField Lux = new("lux", QuantityKind.Number, "how bright it is there, in lux, as a meter reads it")
+    {
+        Least = InputLimits.LeastLux,
+        Most = InputLimits.MostLux,
+    };
+
     public static readonly QuantityField Temperature = new("temperature", QuantityKind.Temperature, "air of the room")
     {
         Least = 0,
@@ -56,7 +62,7 @@ public static class EmulsionQuestion
     };
 
     public static IReadOnlyList<QuestionField> Fields =>
-        [Ink, Run, Pace, Work, FinestLine, Ruling, Garment, Light, Temperature, Humidity];
+        [Ink, Run, Pace, Work, FinestLine, Ruling, Garment, Light, Lux, Temperature, Humidity];
 
     /// <summary>Answers for a shop; what was typed stands above what the shop says of itself.</summary>
     /// <param name="given">What was typed.</param>
@@ -86,6 +92,7 @@ public static class EmulsionQuestion
             Room = shop.Room with
             {
                 Light = given.Read<RoomLight>(Light) ?? shop.Room.Light,
+                Lux = given.Read(Lux) ?? shop.Room.Lux,
                 Celsius = given.Read(Temperature) ?? shop.Room.Celsius,
                 HumidityPercent = given.Read(Humidity) ?? shop.Room.HumidityPercent,
             },

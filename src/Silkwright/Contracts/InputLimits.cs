@@ -93,6 +93,12 @@ public static class InputLimits
     /// <summary>Above the highest town. [m]</summary>
     public const double MostAltitudeM = 6000;
 
+    /// <summary>A dark room with the door ajar. [lx]</summary>
+    public const double LeastLux = 0.1;
+
+    /// <summary>Full sun. [lx]</summary>
+    public const double MostLux = 130_000;
+
     /// <summary>A hundred emulsions, each with every property from eight sources.</summary>
     public const int MostCatalogueLines = 20_000;
 

@@ -152,6 +152,7 @@ public static class ShopReader
         Celsius = field["celsius"].Number("°C", -20, 60),
         HumidityPercent = field["humidityPercent"].Number("%", 0, 100),
         Light = field["light"].Choice<RoomLight>(),
+        Lux = field["lux"].Number("lx", InputLimits.LeastLux, InputLimits.MostLux),
         AirSpeedMPerS = field["airSpeedMPerS"].Number("m/s", 0, InputLimits.MostAirSpeedMPerS),
         AltitudeM = field["altitudeM"].Number("m", InputLimits.LeastAltitudeM, InputLimits.MostAltitudeM),
     };

@@ -25,7 +25,7 @@ internal sealed record EmulsionContest
         var ruledOut = new List<(StencilEmulsion Emulsion, HardLimit Limit)>();
         foreach (var emulsion in brief.Shop.Emulsions)
         {
-            if (HardLimits.Against(emulsion, brief.Colour.Ink, brief.On, brief.Shop.Room.Light) is { } limit)
+            if (HardLimits.Against(emulsion, brief.Colour.Ink, brief.On, brief.Shop.Room.Light, brief.Shop.Room.Lux) is { } limit)
             {
                 ruledOut.Add((emulsion, limit));
                 continue;

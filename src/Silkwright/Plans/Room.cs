@@ -11,6 +11,9 @@ public sealed record Room
 
     public RoomLight? Light { get; init; }
 
+    /// <summary>How bright it is where coated screens lie, read with a meter. [lx]</summary>
+    public double? Lux { get; init; }
+
     /// <summary>Air speed along the drying screens. [m/s]</summary>
     public double? AirSpeedMPerS { get; init; }
 

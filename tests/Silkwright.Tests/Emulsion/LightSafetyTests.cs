@@ -11,6 +11,19 @@ public sealed class LightSafetyTests
         Gen.Select(Gen.Double[0.05, 1.5], Gen.Double[0.05, 1.5], Gen.Int[0, 2]).Sample((one, other, light) =>
             Minutes(Math.Max(one, other), (RoomLight)light) >= Minutes(Math.Min(one, other), (RoomLight)light));
 
+    /// <summary>Reciprocity: the same dose in half the light takes twice the time.</summary>
+    [Fact]
+    public void Half_the_light_leaves_twice_the_time()
+    {
+        var emulsion = new StencilEmulsion { Id = "any", Family = EmulsionFamily.DualCure };
+        foreach (var light in Enum.GetValues<RoomLight>())
+        {
+            var (dim, bright) = (LightSafety.Minutes(light, emulsion, 200), LightSafety.Minutes(light, emulsion, 400));
+            Assert.Equal(2, dim.Value / bright.Value, 9);
+            Assert.True(dim.High / dim.Low < LightSafety.Minutes(light, emulsion).High / LightSafety.Minutes(light, emulsion).Low, "a reading narrows it");
+        }
+    }
+
     [Fact]
     public void Whiter_light_always_leaves_less_time()
     {
