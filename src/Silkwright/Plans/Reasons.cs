@@ -6,6 +6,9 @@ namespace Silkwright.Plans;
 /// <summary>Why this mesh and this emulsion, in sentences.</summary>
 internal static class Reasons
 {
+    /// <summary>A choice is too close to call when the other is the cheaper over more than this share of their difference's interval. [1]</summary>
+    private const double CloseShare = 0.25;
+
     public static IReadOnlyList<string> For(ColourBrief brief, IReadOnlyList<MeshCandidate> meshes, DetailVerdict detail, EmulsionContest contest)
     {
         var reasons = new List<string>();
@@ -36,7 +39,7 @@ internal static class Reasons
         string Cheapest(StencilCandidate first, StencilCandidate second)
         {
             var difference = CostModel.Difference(second.Cost, first.Cost);
-            var call = difference.Low <= 0 ? ": too close to call" : "";
+            var call = -difference.Low > CloseShare * (difference.High - difference.Low) ? ": too close to call" : "";
             return $"Least expected cost of the {contest.Allowed.Count} that may be used, {Figures.Value(first.Cost.Total)} {brief.Shop.Prices.Currency}; {second.Emulsion.Id} costs {Figures.More(difference)} ({Figures.Interval(difference)}){call}.";
         }
     }
