@@ -18,12 +18,13 @@ internal static class JobEndpoints
                     ["jobs"] = new JsonArray([.. (await jobs.ListAsync(cancel: cancel)).Select(Entry)]),
                 }))
             .WithSummary("The jobs, the earliest due first").Produces<JsonObject>();
-        _ = api.MapPost("/jobs", async (HttpRequest request, JobRecords jobs, CancellationToken cancel) =>
+        _ = api.MapPost("/jobs", async (HttpRequest request, JobRecords jobs, TimeProvider time, CancellationToken cancel) =>
             {
                 var body = await Documents.ReadAsync(request, cancel);
                 var job = JobReader.Read((body["job"] ?? new JsonObject()).ToJsonString(), "job");
-                var id = Documents.Text(body, "id") ?? await JobKey.FreeAsync(jobs, job.Name, cancel);
-                var saved = await jobs.SaveAsync(id, JobWriter.Write(job), Documents.Text(body, "person") ?? "", Documents.Text(body, "why") ?? "saved over HTTP", cancel: cancel);
+                var text = JobWriter.Write(job);
+                var id = Documents.Text(body, "id") ?? await JobKey.FreeAsync(jobs, job.Name, text, time.GetUtcNow(), cancel);
+                var saved = await jobs.SaveAsync(id, text, Documents.Text(body, "person") ?? "", Documents.Text(body, "why") ?? "saved over HTTP", cancel: cancel);
                 return Documents.Ok(Entry(saved));
             })
             .WithSummary("Saves a job").WithDescription("Body: {\"job\": JOB.json, \"person\": name, \"id\"?, \"why\"?}.")

@@ -25,12 +25,21 @@ public static class JobKey
         return text.Length == 0 ? "job" : text;
     }
 
-    /// <summary>The same, with a number where another job has it already.</summary>
-    public static async Task<string> FreeAsync(JobRecords jobs, string name, CancellationToken cancel)
+    /// <summary>The same, with a number where another job has it already; a job just saved with the very same text is no other.</summary>
+    /// <param name="jobs">The jobs there are.</param>
+    /// <param name="name">What the new one is called.</param>
+    /// <param name="text">Its document.</param>
+    /// <param name="now">The time.</param>
+    /// <param name="cancel">Stops the work.</param>
+    public static async Task<string> FreeAsync(JobRecords jobs, string name, string text, DateTimeOffset now, CancellationToken cancel)
     {
         var key = Of(name);
-        for (var number = 2; await jobs.CurrentAsync(key, cancel) is not null; number++)
+        for (var number = 2; await jobs.CurrentAsync(key, cancel) is { } other && !IsSecondPress(other, text, now); number++)
             key = $"{Of(name)}-{number}";
         return key;
     }
+
+    /// <summary>A wet finger presses twice, and a slow net sends twice: within a minute the same text is the same job.</summary>
+    private static bool IsSecondPress(JobRevision other, string text, DateTimeOffset now) =>
+        other.Revision == 1 && other.Text == text && now - other.SavedAt < TimeSpan.FromMinutes(1);
 }

@@ -7,7 +7,7 @@ using Silkwright.Web.Measuring;
 namespace Silkwright.Web.Jobs;
 
 /// <summary>Takes in a job with its films: all of it or nothing of it.</summary>
-public sealed class JobUpload(JobRecords jobs, FilmDoor door, FilmBench bench)
+public sealed class JobUpload(JobRecords jobs, FilmDoor door, FilmBench bench, TimeProvider time)
 {
     /// <summary>The films of a form, unnamed and empty ones left out.</summary>
     public static IReadOnlyList<IFormFile> FilmsOf(IFormCollection form) => [.. form.Files.Where(f => f.FileName.Length > 0)];
@@ -64,8 +64,9 @@ public sealed class JobUpload(JobRecords jobs, FilmDoor door, FilmBench bench)
         }
 
         problems.ThrowIfAny();
-        var id = jobId ?? await JobKey.FreeAsync(jobs, document.Name, cancel);
-        _ = await jobs.SaveAsync(id, JobWriter.Write(document), by, jobId is null ? "new job" : "edited", basedOn: basedOn, cancel: cancel);
+        var text = JobWriter.Write(document);
+        var id = jobId ?? await JobKey.FreeAsync(jobs, document.Name, text, time.GetUtcNow(), cancel);
+        _ = await jobs.SaveAsync(id, text, by, jobId is null ? "new job" : "edited", basedOn: basedOn, cancel: cancel);
         foreach (var (film, name) in kept.Zip(names))
         {
             await jobs.AttachFilmAsync(id, name, film.Hash, by, cancel);

@@ -68,6 +68,22 @@ public sealed class PageTests(RunningWeb web) : IClassFixture<RunningWeb>
     }
 
     [Fact]
+    public async Task A_form_pressed_twice_makes_one_job()
+    {
+        var form = await web.HiddenFieldsAsync("/jobs/new", "new-job");
+        foreach (var (name, value) in new[] { ("name", "Pressed twice"), ("run", "50"), ("ink", "plastisol"), ("kind", "largeSolid"), ("by", "Ada") })
+            form[name] = value;
+        var first = await web.Browser.PostAsync("/jobs/new", Multipart(form), Cancel);
+        var second = await web.Browser.PostAsync("/jobs/new", Multipart(form), Cancel);
+        form["run"] = "60";
+        var other = await web.Browser.PostAsync("/jobs/new", Multipart(form), Cancel);
+
+        Assert.Equal("/jobs/pressed-twice", first.RequestMessage!.RequestUri!.AbsolutePath);
+        Assert.Equal("/jobs/pressed-twice", second.RequestMessage!.RequestUri!.AbsolutePath);
+        Assert.Equal("/jobs/pressed-twice-2", other.RequestMessage!.RequestUri!.AbsolutePath);
+    }
+
+    [Fact]
     public async Task A_form_with_faults_comes_back_filled_with_every_fault_told()
     {
         var form = await web.HiddenFieldsAsync("/jobs/new", "new-job");
