@@ -5,7 +5,7 @@ namespace Silkwright.Tests.Plans;
 /// <summary>What following the plan costs in shops whose truth is known.</summary>
 public class RegretTests
 {
-    private const int Shops = 1000;
+    private const int Shops = 5000;
 
     private static readonly (double Plan, double ButForLuck, double Any, double Least) Paid = Play();
 
