@@ -16,9 +16,6 @@ public static class ShopShelf
     /// <summary>Step test, control strip and the crew's practice that each emulsion kept asks for. Common practice, no source. [min/month]</summary>
     private const double MinutesToKeep = 60;
 
-    /// <summary>A container whose size is not given. Common practice: 0.9 to 1 kg is the smallest usual one. [g]</summary>
-    private const double UsualContainerGrams = 1000;
-
     private const double DaysPerMonth = FamilyValues.DaysPerMonth;
 
     /// <summary>Rounds after which shelves only repeat each other.</summary>
@@ -44,7 +41,7 @@ public static class ShopShelf
         var emulsions = shop.Emulsions;
         var colours = Colours(work, shop, cancel);
         var grams = emulsions.ToDictionary(e => e.Id, _ => colours.Sum(c => c.TimesPerMonth * c.Costs.Max(cost => cost.Grams)) / emulsions.Count);
-        (ShelfCase Case, ShelfAnswer Answer)? best = null;
+        (ShelfCase Case, double Cost)? best = null;
         var met = new HashSet<string>();
         for (var round = 0; round < MostRounds; round++)
         {
@@ -57,18 +54,15 @@ public static class ShopShelf
             // Judged by the waste that its own jobs leave, not by the one it was chosen with.
             var own = CaseOf(colours, shop, grams, most);
             var cost = own.Emulsions.Where(e => answer.Keep.Contains(e.Id)).Sum(e => e.FixedCostPerMonth) + answer.RunningCostPerMonth;
-            if (best is null || cost < best.Value.Answer.MonthlyCost)
-                best = (own, answer with
-                {
-                    FixedCostPerMonth = own.Emulsions.Where(e => answer.Keep.Contains(e.Id)).Sum(e => e.FixedCostPerMonth),
-                    MonthlyCost = cost,
-                    Notes = [.. answer.Notes, KeepingNote, WasteNote],
-                });
+            if (best is null || cost < best.Value.Cost)
+                best = (own, cost);
             if (!met.Add(string.Join('|', answer.Keep)))
                 break;
         }
 
-        return best!.Value;
+        // Told by the case it ended with, so that the shelf, its proof and the price of every other one rest on the same waste.
+        var told = ShelfChoice.Of(best!.Value.Case, time, null, cancel);
+        return (best.Value.Case, told with { Notes = [.. told.Notes, KeepingNote, WasteNote] });
     }
 
     private static ShelfCase CaseOf(IReadOnlyList<ColourWork> colours, Shop shop, Dictionary<string, double> gramsPerMonth, int? most) => new(
@@ -84,7 +78,7 @@ public static class ShopShelf
     /// <summary>What dies of an emulsion in a month that uses so much of it. [currency/month]</summary>
     private static double WasteCost(StencilEmulsion emulsion, double gramsPerMonth)
     {
-        var container = emulsion.Price?.Grams ?? UsualContainerGrams;
+        var container = emulsion.Price?.Grams ?? ContainerPrice.UsualGrams;
         var pricePerGram = FamilyValues.PricePerKg(emulsion).Value / 1000;
         var life = PotLife.LifeDays(emulsion);
         if (gramsPerMonth <= 0)

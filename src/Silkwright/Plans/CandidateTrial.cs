@@ -13,9 +13,6 @@ namespace Silkwright.Plans;
 /// <summary>Carries one emulsion through coat, drying, exposure, life and cost for one colour.</summary>
 internal static class CandidateTrial
 {
-    /// <summary>A container whose size is not given. Common practice: 0.9 to 1 kg is the smallest usual one. [g]</summary>
-    private const double UsualContainerGrams = 1000;
-
     /// <summary>How long somebody stands at a machine that counts units of its own. Common practice, no source. [s]</summary>
     private const double UsualExposureSeconds = 60;
 
@@ -208,7 +205,7 @@ internal static class CandidateTrial
             LabourPerHour = rate,
             WastePercent = Waste.SharePercent(new WasteCase(
                 emulsion.Family,
-                emulsion.Price?.Grams ?? UsualContainerGrams,
+                emulsion.Price?.Grams ?? ContainerPrice.UsualGrams,
                 PotLife.LifeDays(emulsion),
                 Propagation.Through(x => x[0] * x[1], [new("pace", screensPerDay), new("emulsion on a screen", grams)]).Estimate)),
             ExpectedFailures = life.ExpectedFailures,
