@@ -35,6 +35,13 @@ public static class DocumentJson
         return (JsonNode)entry;
     })]);
 
+    public static JsonArray Of(IEnumerable<Caution> cautions) => new([.. cautions.Select(caution => (JsonNode)new JsonObject
+    {
+        ["step"] = caution.Step,
+        ["level"] = Names.Of(caution.Level),
+        ["text"] = caution.Text,
+    })]);
+
     public static JsonArray Of(IEnumerable<string> texts) => new([.. texts.Select(text => (JsonNode?)JsonValue.Create(text))]);
 
     /// <summary>Adds a field only where there is something to say; a missing value is left out, never null.</summary>

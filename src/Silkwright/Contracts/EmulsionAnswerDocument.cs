@@ -25,12 +25,7 @@ public static class EmulsionAnswerDocument
         document["facts"] = DocumentJson.Of(answer.Facts);
         document["stopIf"] = DocumentJson.Of(answer.StopIf);
         document["measureFirst"] = DocumentJson.Of(answer.MeasureFirst);
-        document["cautions"] = new JsonArray([.. answer.Plan.Cautions.Select(caution => (JsonNode)new JsonObject
-        {
-            ["step"] = caution.Step,
-            ["level"] = Names.Of(caution.Level),
-            ["text"] = caution.Text,
-        })]);
+        document["cautions"] = DocumentJson.Of(answer.Plan.Cautions);
         document["notes"] = DocumentJson.Of(answer.Assumed);
         return document;
     }

@@ -49,12 +49,7 @@ public static class PlanDocument
         AddInk(document["ink"]!.AsObject(), plan.Ink);
         document.AddIfThere("life", LifeOf(plan));
         document.AddIfThere("cost", CostOf(plan.Cost));
-        document["cautions"] = new JsonArray([.. plan.Cautions.Select(caution => (JsonNode)new JsonObject
-        {
-            ["step"] = caution.Step,
-            ["level"] = Names.Of(caution.Level),
-            ["text"] = caution.Text,
-        })]);
+        document["cautions"] = DocumentJson.Of(plan.Cautions);
         document["because"] = DocumentJson.Of(plan.Because);
         document["beaten"] = new JsonArray([.. plan.Beaten.Select(BeatenOf)]);
         return document;
