@@ -25,15 +25,15 @@ internal sealed class LagrangianBound
         least = LeastCosts(problem);
         Prices = new double[problem.Points];
         BestPrices = new double[problem.Points];
-        States = new Fixed[problem.Emulsions];
-        Averages = new double[problem.Emulsions];
-        margins = new double[problem.Emulsions];
-        bestMargins = new double[problem.Emulsions];
+        States = new Fixed[problem.Choices];
+        Averages = new double[problem.Choices];
+        margins = new double[problem.Choices];
+        bestMargins = new double[problem.Choices];
         direction = new double[problem.Points];
-        choice = new MarginChoice(rules, States, margins);
+        choice = new MarginChoice(problem, rules, States, margins);
     }
 
-    /// <summary>By emulsion: what is known of every shelf cheaper than the limit of the last <see cref="Fix"/>.</summary>
+    /// <summary>By choice: what is known of every shelf cheaper than the limit of the last <see cref="Fix"/>.</summary>
     public Fixed[] States { get; }
 
     /// <summary>The set that pays at the present prices.</summary>
@@ -41,7 +41,7 @@ internal sealed class LagrangianBound
 
     public double[] Prices { get; }
 
-    /// <summary>By emulsion: how often it paid of late, near its share in the relaxed optimum. [1], 0 to 1.</summary>
+    /// <summary>By choice: how often it paid of late, near its share in the relaxed optimum. [1], 0 to 1.</summary>
     public double[] Averages { get; }
 
     /// <summary>Costs looked at since the beginning.</summary>
@@ -54,9 +54,9 @@ internal sealed class LagrangianBound
     public double Best { get; private set; } = double.NegativeInfinity;
 
     /// <summary>Begins anew.</summary>
-    /// <param name="states">What is known or supposed of each emulsion.</param>
+    /// <param name="states">What is known or supposed of each choice.</param>
     /// <param name="prices">By point. [money/month]</param>
-    /// <param name="averages">By emulsion.</param>
+    /// <param name="averages">By choice.</param>
     public void Begin(ReadOnlySpan<Fixed> states, ReadOnlySpan<double> prices, ReadOnlySpan<double> averages)
     {
         states.CopyTo(States);
@@ -115,7 +115,7 @@ internal sealed class LagrangianBound
         Array.Clear(direction);
     }
 
-    /// <summary>Fixes every emulsion whose other state would cost the limit or more, and says what services the rest may use.</summary>
+    /// <summary>Fixes every choice whose other state would cost the limit or more, and says what services the rest may use.</summary>
     public ShelfFixing Fix(double limit)
     {
         bestMargins.CopyTo(margins, 0);

@@ -17,6 +17,7 @@ internal sealed class LocalSearch
     private readonly double[] second;
     private readonly double[] losses;
     private readonly Move[] moves;
+    private readonly int[] sizeKept;
     private int count;
     private int differing;
 
@@ -24,12 +25,13 @@ internal sealed class LocalSearch
     {
         (this.problem, this.rules) = (problem, rules);
         unserved = Unserved(problem);
-        Keep = new bool[problem.Emulsions];
+        Keep = new bool[problem.Choices];
         nearest = new int[problem.Points];
         first = new double[problem.Points];
         second = new double[problem.Points];
-        losses = new double[problem.Emulsions];
-        moves = new Move[problem.Emulsions];
+        losses = new double[problem.Choices];
+        moves = new Move[problem.Choices];
+        sizeKept = new int[problem.Emulsions];
     }
 
     public bool[] Keep { get; }
@@ -61,13 +63,13 @@ internal sealed class LocalSearch
             Price();
         }
 
-        return rules.Allow(Keep) ? problem.CostOf(Keep, problem.Cheapest(Keep)) : double.PositiveInfinity;
+        return rules.Allow(problem, Keep) ? problem.CostOf(Keep, problem.Cheapest(Keep)) : double.PositiveInfinity;
     }
 
     /// <summary>Prices for the bound to begin with: what serves a point now and its part of the fixed cost, but not more than its second choice.</summary>
     public double[] Prices()
     {
-        var members = new int[problem.Emulsions];
+        var members = new int[problem.Choices];
         foreach (var emulsion in nearest)
             members[Math.Max(0, emulsion)]++;
         return [.. first.Select((cost, j) => nearest[j] < 0 ? 0 : Math.Min(second[j], cost + (Math.Max(0, problem.FixedCosts[nearest[j]]) / members[nearest[j]])))];
@@ -92,19 +94,20 @@ internal sealed class LocalSearch
         Array.Fill(first, unserved);
         Array.Fill(second, unserved);
         Array.Clear(losses);
-        (count, differing, Cost) = (0, 0, problem.Constant);
+        Array.Fill(sizeKept, -1);
+        (count, Cost) = (0, problem.Constant);
         for (var i = 0; i < Keep.Length; i++)
         {
-            if (rules.Not is { } not && not[i] != Keep[i])
-                differing++;
             if (!Keep[i])
                 continue;
+            sizeKept[problem.EmulsionOf[i]] = i;
             count++;
             Cost += problem.FixedCosts[i];
             losses[i] = -problem.FixedCosts[i];
             Rank(i, problem.Costs[i]);
         }
 
+        differing = rules.Not is { } not ? Enumerable.Range(0, not.Length).Count(e => not[e] != (sizeKept[e] >= 0)) : 0;
         for (var j = 0; j < nearest.Length; j++)
         {
             Cost += first[j];
@@ -160,6 +163,10 @@ internal sealed class LocalSearch
                 exchanged[nearest[j]] -= second[j] - Math.Max(cost, first[j]);
         }
 
+        // Another size of an emulsion that is kept can only take its place.
+        var sibling = sizeKept[problem.EmulsionOf[i]];
+        if (sibling >= 0)
+            return mustGrow || Reaches(i, sibling) ? Move.None : new Move(i, sibling, adds + losses[sibling] + exchanged[sibling]);
         var best = count < rules.Most && !Reaches(i, -1) ? new Move(i, -1, adds) : Move.None;
         for (var r = 0; r < exchanged.Length && !mustGrow; r++)
         {
@@ -175,11 +182,12 @@ internal sealed class LocalSearch
     {
         if (rules.Not is not { } not)
             return false;
+        var (taken, given) = (added < 0 ? -1 : problem.EmulsionOf[added], dropped < 0 ? -1 : problem.EmulsionOf[dropped]);
         var left = differing;
-        if (added >= 0)
-            left += not[added] ? -1 : 1;
-        if (dropped >= 0)
-            left += not[dropped] ? 1 : -1;
+        if (taken >= 0 && taken != given)
+            left += not[taken] ? -1 : 1;
+        if (given >= 0 && taken != given)
+            left += not[given] ? 1 : -1;
         return left == 0;
     }
 

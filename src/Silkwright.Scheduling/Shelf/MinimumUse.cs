@@ -21,7 +21,7 @@ internal static class MinimumUse
                 return best;
             if (MostShort(problem, keep, Used(problem, served)) is not var (giveUp, _))
                 giveUp = -1;
-            if (rules.Allow(keep) && Shift(problem, keep, served) && problem.CostOf(keep, served) is var cost && cost < (best?.Cost ?? double.PositiveInfinity))
+            if (rules.Allow(problem, keep) && Shift(problem, keep, served) && problem.CostOf(keep, served) is var cost && cost < (best?.Cost ?? double.PositiveInfinity))
                 best = new ShelfSolution([.. keep], served, cost, double.NegativeInfinity);
             if (giveUp < 0)
                 return best;
@@ -59,7 +59,7 @@ internal static class MinimumUse
 
     private static double[][] Used(ShelfProblem problem, int[] served)
     {
-        var used = problem.Shares.Select(_ => new double[problem.Emulsions]).ToArray();
+        var used = problem.Shares.Select(_ => new double[problem.Choices]).ToArray();
         for (var j = 0; j < served.Length; j++)
             used[problem.ScenarioOf[j]][served[j]] += problem.Loads[j];
         return used;

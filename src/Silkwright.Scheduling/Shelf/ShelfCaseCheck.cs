@@ -12,6 +12,12 @@ internal static class ShelfCaseCheck
     public const int MostJobs = 50_000;
     public const int MostScenarios = 100;
 
+    /// <summary>Sizes that one emulsion is sold in.</summary>
+    public const int MostSizes = 20;
+
+    /// <summary>Smallest container. [g]</summary>
+    public const double LeastGrams = 1;
+
     /// <summary>Costs held at once, 8 bytes each: jobs by emulsions, and with minimum use by scenarios too.</summary>
     public const long MostCosts = 20_000_000;
 
@@ -27,6 +33,7 @@ internal static class ShelfCaseCheck
             Amount(emulsion.FixedCostPerMonth, at, "fixedCostPerMonth", problems);
             Amount(emulsion.MinimumScreensPerMonth, at, "minimumScreensPerMonth", problems);
             Amount(emulsion.SwitchingCostPerMonth, at, "switchingCostPerMonth", problems);
+            Sizes(shelf, emulsion, at, problems);
         }
 
         for (var j = 0; j < shelf.Jobs.Count; j++)
@@ -45,10 +52,30 @@ internal static class ShelfCaseCheck
         if (shelf.Scenarios.Count > MostScenarios)
             problems.Add($"A case has at most {MostScenarios} scenarios.", $"{where}: scenarios", "Keep the months that differ most.");
         var months = shelf.Emulsions.Any(emulsion => emulsion.MinimumScreensPerMonth > 0) ? Math.Max(1, shelf.Scenarios.Count) : 1;
-        if ((long)shelf.Jobs.Count * shelf.Emulsions.Count * months > MostCosts)
+        if ((long)shelf.Jobs.Count * shelf.Emulsions.Sum(emulsion => Math.Max(1, emulsion.Containers.Count)) * months > MostCosts)
             problems.Add($"This case is too large: jobs by emulsions{(months > 1 ? " by scenarios, since there is minimum use," : "")} are more than {MostCosts}.", where, "Put jobs that are alike together, or leave out emulsions or scenarios.");
         if (shelf.Most is < 1)
             problems.Add("A shelf of no emulsion makes nothing.", $"{where}: most", "Give 1 or more, or leave it out.");
+    }
+
+    private static void Sizes(ShelfCase shelf, ShelfEmulsion emulsion, string where, ProblemList problems)
+    {
+        Amount(emulsion.GramsPerScreen, where, "gramsPerScreen", problems);
+        if (emulsion.Containers.Count > MostSizes)
+            problems.Add($"An emulsion has at most {MostSizes} sizes.", $"{where}.containers", "Keep those that a shop might buy.");
+        if (emulsion.Containers.DistinctBy(container => container.Grams).Count() < emulsion.Containers.Count)
+            problems.Add("A size is listed more than once.", $"{where}.containers", "List each size once, at the price the shop would pay.");
+        for (var k = 0; k < emulsion.Containers.Count; k++)
+        {
+            var (container, at) = (emulsion.Containers[k], $"{where}.containers[{k}]");
+            if (!(container.Grams is >= LeastGrams and <= MostAmount))
+                problems.Add($"{container.Grams} is not a number from {LeastGrams} to {MostAmount:0}.", $"{at}.grams", "Give what the container holds, in grams.");
+            Amount(container.Price, at, "price", problems);
+            Amount(container.FixedCostPerMonth, at, "fixedCostPerMonth", problems);
+        }
+
+        if (emulsion.Containers.Count > 0 && emulsion.GramsPerScreen <= 0 && !shelf.Jobs.Any(job => job.GramsPerScreen.ContainsKey(emulsion.Id)))
+            problems.Add($"How much of '{emulsion.Id}' a screen takes is not said, so its sizes have no price.", $"{where}.gramsPerScreen", "Give the grams on a screen, here or with each job; costs are then without the emulsion itself.");
     }
 
     private static void Job(ShelfJob job, HashSet<string> emulsions, string where, ProblemList problems)
@@ -60,6 +87,14 @@ internal static class ShelfCaseCheck
                 Unknown(id, "emulsion", $"{where}.costs", problems);
             else if (!IsAmount(cost))
                 Amount(cost, $"{where}.costs", id, problems);
+        }
+
+        foreach (var (id, grams) in job.GramsPerScreen)
+        {
+            if (!emulsions.Contains(id))
+                Unknown(id, "emulsion", $"{where}.gramsPerScreen", problems);
+            else if (!IsAmount(grams))
+                Amount(grams, $"{where}.gramsPerScreen", id, problems);
         }
 
         if (job.MustStayOn is not { } stays)

@@ -32,14 +32,16 @@ public static class ShelfChoice
         ShelfConflicts.ThrowIfUnserved(shelf);
         var problem = ShelfProblem.Of(shelf);
         var all = problem.Emulsions;
+        var nothing = new bool[problem.Choices];
         progress?.Report(0);
         var search = new ShelfSearch(problem, cancel);
-        var best = Best(new ShelfRules(0, shelf.Most ?? all), new bool[all], BestLooks, 0, BestShare)
+        var best = Best(new ShelfRules(0, shelf.Most ?? all), nothing, BestLooks, 0, BestShare)
             ?? throw new InputProblemException(ShelfConflicts.Of(shelf, problem, cancel));
         // Where the best could not be proven, the others can still less: they are found, and their bounds say so.
         var looks = best.Bound < best.Cost ? HopelessLooks : OtherLooks;
-        var count = best.Keep.Count(kept => kept);
-        var second = Best(new ShelfRules(0, shelf.Most ?? all, best.Keep), best.Keep, looks, BestShare, OtherShare);
+        var kept = problem.EmulsionsOf(best.Keep);
+        var count = kept.Count(one => one);
+        var second = Best(new ShelfRules(0, shelf.Most ?? all, kept), best.Keep, looks, BestShare, OtherShare);
         var more = Best(new ShelfRules(count + 1, count + 1), best.Keep, looks, BestShare + OtherShare, OtherShare);
         var fewer = Best(new ShelfRules(count - 1, count - 1), best.Keep, looks, BestShare + (2 * OtherShare), OtherShare);
         progress?.Report(1);
@@ -55,6 +57,6 @@ public static class ShelfChoice
             ? null
             : search.Best(rules, near, mostLooks, part => progress?.Report(done + (share * Math.Min(part, 1))));
 
-        OtherShelf? Other(ShelfSolution? other, bool within) => other is null ? null : ShelfWords.Other(shelf, best, other, within);
+        OtherShelf? Other(ShelfSolution? other, bool within) => other is null ? null : ShelfWords.Other(problem, best, other, within);
     }
 }

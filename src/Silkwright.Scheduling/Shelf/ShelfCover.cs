@@ -10,7 +10,7 @@ internal static class ShelfCover
     {
         using var solver = Solver.CreateSolver(ShelfModel.SolverName);
         solver.SuppressOutput();
-        var keep = Enumerable.Range(0, problem.Emulsions).Select(_ => solver.MakeIntVar(0, 1, "")).ToArray();
+        var keep = Enumerable.Range(0, problem.Choices).Select(_ => solver.MakeIntVar(0, 1, "")).ToArray();
         foreach (var serving in Rows(problem))
         {
             var served = solver.MakeConstraint(1, double.PositiveInfinity);
@@ -21,11 +21,18 @@ internal static class ShelfCover
         var count = solver.MakeConstraint(rules.Least, rules.Most);
         foreach (var kept in keep)
             count.SetCoefficient(kept, 1);
+        foreach (var sizes in Enumerable.Range(0, keep.Length).GroupBy(i => problem.EmulsionOf[i]))
+        {
+            var one = solver.MakeConstraint(0, 1);
+            foreach (var i in sizes)
+                one.SetCoefficient(keep[i], 1);
+        }
+
         if (rules.Not is { } not)
         {
             var differs = solver.MakeConstraint(1 - not.Count(kept => kept), double.PositiveInfinity);
             for (var i = 0; i < keep.Length; i++)
-                differs.SetCoefficient(keep[i], not[i] ? -1 : 1);
+                differs.SetCoefficient(keep[i], not[problem.EmulsionOf[i]] ? -1 : 1);
         }
 
         Solver.ResultStatus status;
@@ -37,6 +44,6 @@ internal static class ShelfCover
 
     /// <summary>Who serves a point, each different list once.</summary>
     private static IEnumerable<int[]> Rows(ShelfProblem problem) => Enumerable.Range(0, problem.Points)
-        .Select(j => Enumerable.Range(0, problem.Emulsions).Where(i => double.IsFinite(problem.Costs[i][j])).ToArray())
+        .Select(j => Enumerable.Range(0, problem.Choices).Where(i => double.IsFinite(problem.Costs[i][j])).ToArray())
         .DistinctBy(serving => string.Join(' ', serving));
 }

@@ -32,22 +32,45 @@ public static class ShelfDocument
     private static JsonObject Assignments(IReadOnlyDictionary<string, string> assignments) =>
         new(assignments.Select(pair => KeyValuePair.Create(pair.Key, (JsonNode?)pair.Value)));
 
-    private static JsonObject Use(ShelfUse use) => new()
+    private static JsonObject Use(ShelfUse use)
     {
-        ["emulsion"] = use.Emulsion,
-        ["jobs"] = use.Jobs,
-        ["screensPerMonth"] = use.ScreensPerMonth,
-        ["fixedCostPerMonth"] = use.FixedCostPerMonth,
-        ["runningCostPerMonth"] = use.RunningCostPerMonth,
-    };
+        var document = new JsonObject
+        {
+            ["emulsion"] = use.Emulsion,
+            ["jobs"] = use.Jobs,
+            ["screensPerMonth"] = use.ScreensPerMonth,
+            ["fixedCostPerMonth"] = use.FixedCostPerMonth,
+            ["runningCostPerMonth"] = use.RunningCostPerMonth,
+        };
+        document.AddIfThere("container", Size(use.Size));
+        return document;
+    }
 
-    private static JsonObject? Other(OtherShelf? other) => other is null ? null : new JsonObject
+    private static JsonObject? Size(ShelfSize? size)
     {
-        ["keep"] = DocumentJson.Of(other.Keep),
-        ["monthlyCost"] = other.MonthlyCost,
-        ["extra"] = other.Extra,
-        ["bound"] = other.Bound,
-    };
+        if (size is null)
+            return null;
+        var document = new JsonObject { ["grams"] = size.Grams, ["price"] = size.Price };
+        if (size is { NextGrams: { } grams, NextExtra: { } extra })
+            document["next"] = new JsonObject { ["grams"] = grams, ["extra"] = extra };
+        return document;
+    }
+
+    private static JsonObject? Other(OtherShelf? other)
+    {
+        if (other is null)
+            return null;
+        var document = new JsonObject
+        {
+            ["keep"] = DocumentJson.Of(other.Keep),
+            ["monthlyCost"] = other.MonthlyCost,
+            ["extra"] = other.Extra,
+            ["bound"] = other.Bound,
+        };
+        if (other.Containers.Count > 0)
+            document["containers"] = new JsonObject(other.Containers.Select(pair => KeyValuePair.Create(pair.Key, (JsonNode?)pair.Value)));
+        return document;
+    }
 
     private static JsonObject? Change(ShelfChange? change)
     {
@@ -56,6 +79,12 @@ public static class ShelfDocument
         var document = new JsonObject { ["drop"] = DocumentJson.Of(change.Drop), ["try"] = DocumentJson.Of(change.Try) };
         document.AddIfThere("todayMonthlyCost", change.TodayMonthlyCost);
         document.AddIfThere("savesPerMonth", change.SavesPerMonth);
+        if (change.Resize.Count > 0)
+        {
+            document["resize"] = new JsonArray([.. change.Resize.Select(resize =>
+                new JsonObject { ["emulsion"] = resize.Emulsion, ["fromGrams"] = resize.FromGrams, ["toGrams"] = resize.ToGrams })]);
+        }
+
         return document;
     }
 

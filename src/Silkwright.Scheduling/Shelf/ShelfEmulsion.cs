@@ -16,4 +16,13 @@ public sealed record ShelfEmulsion(string Id, double FixedCostPerMonth)
     /// up where it is. [money/month], 0 or more.
     /// </summary>
     public double SwitchingCostPerMonth { get; init; }
+
+    /// <summary>
+    /// The sizes it is sold in, the one bought today first; at most one is kept. Where there are any, the costs of jobs are without the
+    /// emulsion itself, which is priced by the size. None: its price is in the costs.
+    /// </summary>
+    public IReadOnlyList<ShelfContainer> Containers { get; init; } = [];
+
+    /// <summary>Emulsion on a screen of a job that does not say it itself. [g/screen], 0 or more.</summary>
+    public double GramsPerScreen { get; init; }
 }

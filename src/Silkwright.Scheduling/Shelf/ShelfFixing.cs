@@ -10,7 +10,7 @@ internal sealed record ShelfFixing(Fixed[] States)
     /// <summary>By emulsion: how far above its point's price a service may lie. [money/month]</summary>
     public double[] Room { get; init; } = [];
 
-    public static ShelfFixing Nothing(ShelfProblem problem) => new(new Fixed[problem.Emulsions]);
+    public static ShelfFixing Nothing(ShelfProblem problem) => new(new Fixed[problem.Choices]);
 
     /// <summary>A better shelf might serve this point with this emulsion.</summary>
     public bool MayServe(int emulsion, ShelfProblem problem, int point) =>

@@ -1,3 +1,5 @@
+using System.Collections.ObjectModel;
+
 namespace Silkwright.Scheduling.Shelf;
 
 /// <summary>A job of the month, or a kind of jobs that are alike.</summary>
@@ -12,4 +14,18 @@ public sealed record ShelfJob(string Id, double ScreensPerMonth, IReadOnlyDictio
 {
     /// <summary>The emulsion it must be made with; none where it may move.</summary>
     public string? MustStayOn { get; init; }
+
+    /// <summary>Emulsion on a screen of it, by the emulsion's id; one not named: <see cref="ShelfEmulsion.GramsPerScreen"/>. [g/screen], 0 or more.</summary>
+    public IReadOnlyDictionary<string, double> GramsPerScreen { get; init; } = ReadOnlyDictionary<string, double>.Empty;
+
+    /// <summary>What a screen costs with an emulsion bought in a size; none where that emulsion can't make it. [money/screen]</summary>
+    public double? CostWith(ShelfEmulsion emulsion, ShelfContainer? container)
+    {
+        if (!Costs.TryGetValue(emulsion.Id, out var cost))
+            return null;
+        return container is null ? cost : cost + (GramsOf(emulsion) * container.PricePerGram);
+    }
+
+    /// <summary>Emulsion on a screen of it. [g/screen]</summary>
+    public double GramsOf(ShelfEmulsion emulsion) => GramsPerScreen.GetValueOrDefault(emulsion.Id, emulsion.GramsPerScreen);
 }

@@ -24,7 +24,7 @@ internal sealed class ShelfModel : IDisposable
     {
         (this.problem, this.rules) = (problem, rules);
         solver.SuppressOutput();
-        keep = new Variable?[problem.Emulsions];
+        keep = new Variable?[problem.Choices];
         for (var i = 0; i < keep.Length; i++)
         {
             if (fixing.States[i] != Fixed.Dropped)
@@ -34,6 +34,8 @@ internal sealed class ShelfModel : IDisposable
         for (var j = 0; j < problem.Points; j++)
             Serve(j, fixing);
         Count();
+        if (problem.HasSizes)
+            OneSize();
         if (rules.Not is { } not)
             Exclude(not);
         if (problem.HasMinimums)
@@ -95,6 +97,20 @@ internal sealed class ShelfModel : IDisposable
             count.SetCoefficient(kept, 1);
     }
 
+    /// <summary>Equation 4: at most one size of an emulsion.</summary>
+    private void OneSize()
+    {
+        for (var e = 0; e < problem.Emulsions; e++)
+        {
+            var one = solver.MakeConstraint(0, 1);
+            for (var i = 0; i < keep.Length; i++)
+            {
+                if (problem.EmulsionOf[i] == e && keep[i] is { } kept)
+                    one.SetCoefficient(kept, 1);
+            }
+        }
+    }
+
     /// <summary>Equation 5: at least one emulsion differs from a set.</summary>
     private void Exclude(bool[] not)
     {
@@ -103,7 +119,7 @@ internal sealed class ShelfModel : IDisposable
         for (var i = 0; i < keep.Length; i++)
         {
             if (keep[i] is { } kept)
-                differs.SetCoefficient(kept, not[i] ? -1 : 1);
+                differs.SetCoefficient(kept, not[problem.EmulsionOf[i]] ? -1 : 1);
         }
     }
 

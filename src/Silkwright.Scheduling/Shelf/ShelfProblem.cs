@@ -6,17 +6,28 @@ namespace Silkwright.Scheduling.Shelf;
 /// </summary>
 internal sealed class ShelfProblem
 {
-    private ShelfProblem(double[][] costs, double[] fixedCosts, double constant)
+    private readonly ShelfStand[] choices;
+
+    private ShelfProblem(ShelfStand[] choices, double[][] costs, double[] fixedCosts, double constant)
     {
+        this.choices = choices;
         Costs = costs;
         FixedCosts = fixedCosts;
         Constant = constant;
+        EmulsionOf = [.. choices.Select(choice => choice.Of)];
+        Emulsions = EmulsionOf[^1] + 1;
     }
 
-    /// <summary>By emulsion, then point: what serving the point costs a month; infinite where it can't. Weighted by scenario. [money/month]</summary>
+    /// <summary>What could be kept: each emulsion in each of its sizes, those of one emulsion beside each other.</summary>
+    public IReadOnlyList<ShelfStand> Stands => choices;
+
+    /// <summary>By choice: its emulsion.</summary>
+    public int[] EmulsionOf { get; }
+
+    /// <summary>By choice, then point: what serving the point costs a month; infinite where it can't. Weighted by scenario. [money/month]</summary>
     public double[][] Costs { get; }
 
-    /// <summary>By emulsion: what keeping it adds, switching taken in; below 0 where giving it up costs more than keeping it. [money/month]</summary>
+    /// <summary>By choice: what keeping it adds, switching taken in; below 0 where giving it up costs more than keeping it. [money/month]</summary>
     public double[] FixedCosts { get; }
 
     /// <summary>What every shelf costs: giving up all that is kept today. [money/month]</summary>
@@ -25,7 +36,7 @@ internal sealed class ShelfProblem
     /// <summary>The point of a job in a scenario: [scenario][job]; one scenario where none are given.</summary>
     public required int[][] PointOf { get; init; }
 
-    /// <summary>By emulsion: least screens a month if kept.</summary>
+    /// <summary>By choice: least screens a month if kept.</summary>
     public required double[] Minimums { get; init; }
 
     /// <summary>By point: screens a month, for the minimums; empty where there are none.</summary>
@@ -37,7 +48,14 @@ internal sealed class ShelfProblem
     /// <summary>By scenario: its share. Sums to 1.</summary>
     public required double[] Shares { get; init; }
 
-    public int Emulsions => FixedCosts.Length;
+    /// <summary>How many emulsions there are.</summary>
+    public int Emulsions { get; }
+
+    /// <summary>How many choices: emulsions, each in each of its sizes.</summary>
+    public int Choices => FixedCosts.Length;
+
+    /// <summary>Some emulsion is sold in several sizes.</summary>
+    public bool HasSizes => Choices > Emulsions;
 
     public int Points => Costs.Length == 0 ? 0 : Costs[0].Length;
 
@@ -45,14 +63,15 @@ internal sealed class ShelfProblem
 
     public static ShelfProblem Of(ShelfCase shelf)
     {
-        var emulsions = shelf.Emulsions;
-        var minimums = emulsions.Select(emulsion => emulsion.MinimumScreensPerMonth).ToArray();
+        var choices = ShelfStand.AllOf(shelf);
+        var minimums = choices.Select(choice => choice.Emulsion.MinimumScreensPerMonth).ToArray();
         var shares = Weights(shelf);
-        var points = minimums.Any(minimum => minimum > 0) ? JobsByScenario(shelf, shares) : EqualJobs(shelf, shares);
+        var points = minimums.Any(minimum => minimum > 0) ? JobsByScenario(shelf, shares) : EqualJobs(shelf, choices, shares);
         return new ShelfProblem(
-            CostColumns(shelf, points),
-            [.. emulsions.Select(e => e.FixedCostPerMonth + (e.KeptToday ? -e.SwitchingCostPerMonth : e.SwitchingCostPerMonth))],
-            emulsions.Where(e => e.KeptToday).Sum(e => e.SwitchingCostPerMonth))
+            choices,
+            CostColumns(choices, points),
+            [.. choices.Select(choice => choice.FixedCostPerMonth + (choice.Emulsion.KeptToday ? -choice.Emulsion.SwitchingCostPerMonth : choice.Emulsion.SwitchingCostPerMonth))],
+            shelf.Emulsions.Where(e => e.KeptToday).Sum(e => e.SwitchingCostPerMonth))
         {
             PointOf = points.PointOf,
             Minimums = minimums,
@@ -62,12 +81,21 @@ internal sealed class ShelfProblem
         };
     }
 
+    /// <summary>By emulsion: whether a set keeps it, in whatever size.</summary>
+    public bool[] EmulsionsOf(bool[] keep)
+    {
+        var emulsions = new bool[Emulsions];
+        for (var i = 0; i < keep.Length; i++)
+            emulsions[EmulsionOf[i]] |= keep[i];
+        return emulsions;
+    }
+
     /// <summary>Each point on its cheapest kept emulsion; -1 where none of them serves it.</summary>
     public int[] Cheapest(bool[] keep)
     {
         var best = new int[Points];
         Array.Fill(best, -1);
-        for (var i = 0; i < Emulsions; i++)
+        for (var i = 0; i < Choices; i++)
         {
             if (!keep[i])
                 continue;
@@ -86,7 +114,7 @@ internal sealed class ShelfProblem
     public double CostOf(bool[] keep, int[] served)
     {
         var cost = Constant;
-        for (var i = 0; i < Emulsions; i++)
+        for (var i = 0; i < Choices; i++)
             cost += keep[i] ? FixedCosts[i] : 0;
         for (var j = 0; j < served.Length; j++)
             cost += served[j] < 0 ? double.PositiveInfinity : Costs[served[j]][j];
@@ -104,9 +132,9 @@ internal sealed class ShelfProblem
     }
 
     /// <summary>Without minimums a point's emulsion is the cheapest kept whatever the month: expected screens say it all, and equal jobs are one.</summary>
-    private static PointSet EqualJobs(ShelfCase shelf, double[] shares)
+    private static PointSet EqualJobs(ShelfCase shelf, ShelfStand[] choices, double[] shares)
     {
-        var byCosts = new Dictionary<ShelfJob, int>(new SameCosts(shelf.Emulsions));
+        var byCosts = new Dictionary<ShelfJob, int>(new SameCosts(choices));
         var (first, screens) = (new List<ShelfJob>(), new List<double>());
         var pointOf = new int[shelf.Jobs.Count];
         for (var j = 0; j < pointOf.Length; j++)
@@ -137,14 +165,14 @@ internal sealed class ShelfProblem
             [.. shares.SelectMany((_, s) => Enumerable.Repeat(s, jobs))]);
     }
 
-    private static double[][] CostColumns(ShelfCase shelf, PointSet points) => [.. shelf.Emulsions.Select(emulsion =>
+    private static double[][] CostColumns(ShelfStand[] choices, PointSet points) => [.. choices.Select(choice =>
     {
         var column = new double[points.Jobs.Count];
         for (var j = 0; j < column.Length; j++)
         {
             var job = points.Jobs[j];
-            var serves = (job.MustStayOn is null || job.MustStayOn == emulsion.Id) && job.Costs.ContainsKey(emulsion.Id);
-            column[j] = serves ? points.Screens[j] * job.Costs[emulsion.Id] : double.PositiveInfinity;
+            var serves = job.MustStayOn is null || job.MustStayOn == choice.Emulsion.Id;
+            column[j] = serves && choice.CostOf(job) is { } cost ? points.Screens[j] * cost : double.PositiveInfinity;
         }
 
         return column;
@@ -153,17 +181,17 @@ internal sealed class ShelfProblem
     private sealed record PointSet(IReadOnlyList<ShelfJob> Jobs, double[] Screens, int[][] PointOf, double[] Loads, int[] ScenarioOf);
 
     /// <summary>Jobs are equal when each screen of them costs the same with every emulsion and they are bound to the same one.</summary>
-    private sealed class SameCosts(IReadOnlyList<ShelfEmulsion> emulsions) : IEqualityComparer<ShelfJob>
+    private sealed class SameCosts(ShelfStand[] choices) : IEqualityComparer<ShelfJob>
     {
         public bool Equals(ShelfJob? x, ShelfJob? y) =>
             x!.MustStayOn == y!.MustStayOn && x.Costs.Count == y.Costs.Count
-            && emulsions.All(e => x.Costs.TryGetValue(e.Id, out var one) == y.Costs.TryGetValue(e.Id, out var other) && one.Equals(other));
+            && choices.All(choice => Nullable.Equals(choice.CostOf(x), choice.CostOf(y)));
 
         public int GetHashCode(ShelfJob job)
         {
             var hash = default(HashCode);
-            foreach (var emulsion in emulsions)
-                hash.Add(job.Costs.TryGetValue(emulsion.Id, out var cost) ? cost : -1);
+            foreach (var choice in choices)
+                hash.Add(choice.CostOf(job));
             return hash.ToHashCode();
         }
     }

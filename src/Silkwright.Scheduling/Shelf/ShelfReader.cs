@@ -29,6 +29,14 @@ public static class ShelfReader
         MinimumScreensPerMonth = Optional(field["minimumScreensPerMonth"], "screens/month"),
         KeptToday = field["keptToday"].YesNo() ?? false,
         SwitchingCostPerMonth = Optional(field["switchingCostPerMonth"], "money/month"),
+        Containers = [.. field["containers"].Entries(ShelfCaseCheck.MostSizes).Select(Container)],
+        GramsPerScreen = Optional(field["gramsPerScreen"], "g/screen"),
+    };
+
+    private static ShelfContainer Container(DocumentField field) => new(
+        field["grams"].RequiredNumber("g", ShelfCaseCheck.LeastGrams, ShelfCaseCheck.MostAmount), Required(field["price"], "money"))
+    {
+        FixedCostPerMonth = Optional(field["fixedCostPerMonth"], "money/month"),
     };
 
     private static ShelfJob Job(DocumentField field) => new(
@@ -37,6 +45,7 @@ public static class ShelfReader
         field["costs"].Numbers("money/screen", 0, ShelfCaseCheck.MostAmount))
     {
         MustStayOn = field["mustStayOn"].Text(),
+        GramsPerScreen = field["gramsPerScreen"].Numbers("g/screen", 0, ShelfCaseCheck.MostAmount),
     };
 
     private static ShelfScenario Scenario(DocumentField field, int index) => new(

@@ -47,7 +47,7 @@ internal sealed class ShelfSearch(ShelfProblem problem, CancellationToken cancel
         var best = MinimumUse.Near(problem, rules, tree.Keep);
         var limit = best is null ? double.PositiveInfinity : ShelfTree.LimitOf(best.Cost);
         var bound = new LagrangianBound(problem, rules);
-        bound.Begin(new Fixed[problem.Emulsions], tree.RootPrices, new double[problem.Emulsions]);
+        bound.Begin(new Fixed[problem.Choices], tree.RootPrices, new double[problem.Choices]);
         bound.Evaluate();
         using var model = new ShelfModel(problem, rules, bound.Fix(limit));
         if (best is not null && model.Services > MostServices)

@@ -33,7 +33,7 @@ internal sealed class ShelfTree(ShelfProblem problem, ShelfRules rules, Cancella
     public double Cost { get; private set; } = double.PositiveInfinity;
 
     /// <summary>The best set.</summary>
-    public bool[] Keep { get; } = new bool[problem.Emulsions];
+    public bool[] Keep { get; } = new bool[problem.Choices];
 
     /// <summary>No set costs less; equal to the cost where nothing is left open. [money/month]</summary>
     public double Bound => Math.Min(proven, Cost);
@@ -57,7 +57,7 @@ internal sealed class ShelfTree(ShelfProblem problem, ShelfRules rules, Cancella
         LookFrom(near);
         if (!double.IsFinite(Cost))
             return;
-        Visit(new Node(new Fixed[problem.Emulsions], prices ?? search.Prices(), new double[problem.Emulsions], double.NegativeInfinity), AtRoot);
+        Visit(new Node(new Fixed[problem.Choices], prices ?? search.Prices(), new double[problem.Choices], double.NegativeInfinity), AtRoot);
         while (open.TryDequeue(out var node, out _) && node.Bound < Limit)
         {
             if (bound.Looks >= mostLooks)
@@ -121,7 +121,7 @@ internal sealed class ShelfTree(ShelfProblem problem, ShelfRules rules, Cancella
         return bound.Best >= Limit;
     }
 
-    /// <summary>The free emulsion that pays half of the time; -1 where none is free.</summary>
+    /// <summary>The free choice that pays half of the time; -1 where none is free.</summary>
     private int MostUndecided()
     {
         var (most, least) = (-1, double.PositiveInfinity);
@@ -134,16 +134,24 @@ internal sealed class ShelfTree(ShelfProblem problem, ShelfRules rules, Cancella
         return most;
     }
 
-    private void Split(int emulsion, double below)
+    private void Split(int choice, double below)
     {
         double[] prices = [.. bound.BestPrices];
         double[] averages = [.. bound.Averages];
-        foreach (var state in averages[emulsion] >= 0.5 ? new[] { Fixed.Kept, Fixed.Dropped } : [Fixed.Dropped, Fixed.Kept])
+        foreach (var state in averages[choice] >= 0.5 ? new[] { Fixed.Kept, Fixed.Dropped } : [Fixed.Dropped, Fixed.Kept])
         {
             Fixed[] states = [.. bound.States];
-            states[emulsion] = state;
+            Set(states, choice, state);
             open.Enqueue(new Node(states, prices, averages, below), (below, turns++));
         }
+    }
+
+    /// <summary>Where one size is kept, the others are not.</summary>
+    private void Set(Fixed[] states, int choice, Fixed state)
+    {
+        for (var i = 0; i < states.Length && state == Fixed.Kept; i++)
+            states[i] = problem.EmulsionOf[i] == problem.EmulsionOf[choice] ? Fixed.Dropped : states[i];
+        states[choice] = state;
     }
 
     /// <summary>Betters a set not looked at before, and keeps what is found.</summary>
@@ -155,7 +163,7 @@ internal sealed class ShelfTree(ShelfProblem problem, ShelfRules rules, Cancella
 
     private void LookAt(bool[] set)
     {
-        if (rules.Allow(set))
+        if (rules.Allow(problem, set))
             KeepIfBetter(problem.CostOf(set, problem.Cheapest(set)), set);
     }
 

@@ -6,4 +6,8 @@ namespace Silkwright.Scheduling.Shelf;
 /// <param name="ScreensPerMonth">[screens/month]</param>
 /// <param name="FixedCostPerMonth">[money/month]</param>
 /// <param name="RunningCostPerMonth">What its screens cost. [money/month]</param>
-public sealed record ShelfUse(string Emulsion, int Jobs, double ScreensPerMonth, double FixedCostPerMonth, double RunningCostPerMonth);
+public sealed record ShelfUse(string Emulsion, int Jobs, double ScreensPerMonth, double FixedCostPerMonth, double RunningCostPerMonth)
+{
+    /// <summary>The size it is bought in; none where the case gives no sizes.</summary>
+    public ShelfSize? Size { get; init; }
+}

@@ -14,11 +14,11 @@ internal static class ShelfWords
     {
         var months = Months(shelf, problem, best);
         var likeliest = Array.IndexOf(problem.Shares, problem.Shares.Max());
-        var fixedCost = Sum(shelf, best, emulsion => emulsion.FixedCostPerMonth);
-        var switching = Switching(shelf, best);
+        var fixedCost = Sum(problem, best);
+        var switching = Switching(shelf, problem, best);
         return new ShelfAnswer
         {
-            Keep = Kept(shelf, best.Keep),
+            Keep = Kept(problem, best.Keep),
             Assignments = months[likeliest].Assignments,
             Uses = Uses(shelf, problem, best, months[likeliest]),
             MonthlyCost = best.Cost,
@@ -34,23 +34,29 @@ internal static class ShelfWords
         };
     }
 
-    /// <param name="shelf">The case.</param>
+    /// <param name="problem">The case in numbers.</param>
     /// <param name="best">The best shelf.</param>
     /// <param name="other">Another.</param>
     /// <param name="within">It keeps to the case's rules: no such shelf is below the bound of the best.</param>
-    public static OtherShelf Other(ShelfCase shelf, ShelfSolution best, ShelfSolution other, bool within) => new(
-        Kept(shelf, other.Keep), other.Cost, other.Cost - best.Cost, Math.Min(within ? Math.Max(other.Bound, best.Bound) : other.Bound, other.Cost));
+    public static OtherShelf Other(ShelfProblem problem, ShelfSolution best, ShelfSolution other, bool within) => new(
+        Kept(problem, other.Keep), other.Cost, other.Cost - best.Cost, Math.Min(within ? Math.Max(other.Bound, best.Bound) : other.Bound, other.Cost))
+        {
+            Containers = problem.Stands.Where((stand, i) => other.Keep[i] && stand.Container is not null).ToDictionary(stand => stand.Emulsion.Id, stand => stand.Container!.Grams),
+        };
 
-    private static IReadOnlyList<string> Kept(ShelfCase shelf, bool[] keep) => [.. shelf.Emulsions.Where((_, i) => keep[i]).Select(emulsion => emulsion.Id)];
+    private static IReadOnlyList<string> Kept(ShelfProblem problem, bool[] keep) => [.. problem.Stands.Where((_, i) => keep[i]).Select(stand => stand.Emulsion.Id)];
 
-    private static double Sum(ShelfCase shelf, ShelfSolution best, Func<ShelfEmulsion, double> cost) => shelf.Emulsions.Where((_, i) => best.Keep[i]).Sum(cost);
+    private static double Sum(ShelfProblem problem, ShelfSolution best) => problem.Stands.Where((_, i) => best.Keep[i]).Sum(stand => stand.FixedCostPerMonth);
 
-    private static double Switching(ShelfCase shelf, ShelfSolution best) =>
-        shelf.Emulsions.Where((emulsion, i) => emulsion.KeptToday != best.Keep[i]).Sum(emulsion => emulsion.SwitchingCostPerMonth);
+    private static double Switching(ShelfCase shelf, ShelfProblem problem, ShelfSolution best)
+    {
+        var kept = problem.EmulsionsOf(best.Keep);
+        return shelf.Emulsions.Where((emulsion, e) => emulsion.KeptToday != kept[e]).Sum(emulsion => emulsion.SwitchingCostPerMonth);
+    }
 
     private static List<ShelfMonth> Months(ShelfCase shelf, ShelfProblem problem, ShelfSolution best)
     {
-        var always = Sum(shelf, best, emulsion => emulsion.FixedCostPerMonth) + Switching(shelf, best);
+        var always = Sum(problem, best) + Switching(shelf, problem, best);
         return [.. problem.Shares.Select((share, s) =>
         {
             var assignments = new Dictionary<string, string>(shelf.Jobs.Count);
@@ -58,8 +64,9 @@ internal static class ShelfWords
             for (var j = 0; j < shelf.Jobs.Count; j++)
             {
                 var job = shelf.Jobs[j];
-                var emulsion = assignments[job.Id] = shelf.Emulsions[best.Served[problem.PointOf[s][j]]].Id;
-                cost += ShelfProblem.Screens(shelf, s, job) * job.Costs[emulsion];
+                var stand = problem.Stands[best.Served[problem.PointOf[s][j]]];
+                assignments[job.Id] = stand.Emulsion.Id;
+                cost += ShelfProblem.Screens(shelf, s, job) * stand.CostOf(job)!.Value;
             }
 
             return new ShelfMonth(shelf.Scenarios.Count == 0 ? "" : shelf.Scenarios[s].Name, Percent * share, cost, assignments);
@@ -68,33 +75,56 @@ internal static class ShelfWords
 
     private static List<ShelfUse> Uses(ShelfCase shelf, ShelfProblem problem, ShelfSolution best, ShelfMonth likeliest)
     {
-        var (screens, costs) = (new double[problem.Emulsions], new double[problem.Emulsions]);
+        var (screens, costs) = (new double[problem.Choices], new double[problem.Choices]);
         for (var s = 0; s < problem.Shares.Length; s++)
         {
             for (var j = 0; j < shelf.Jobs.Count; j++)
             {
-                var (job, emulsion) = (shelf.Jobs[j], best.Served[problem.PointOf[s][j]]);
+                var (job, choice) = (shelf.Jobs[j], best.Served[problem.PointOf[s][j]]);
                 var made = problem.Shares[s] * ShelfProblem.Screens(shelf, s, job);
-                screens[emulsion] += made;
-                costs[emulsion] += made * job.Costs[shelf.Emulsions[emulsion].Id];
+                screens[choice] += made;
+                costs[choice] += made * problem.Stands[choice].CostOf(job)!.Value;
             }
         }
 
         var jobs = likeliest.Assignments.Values.CountBy(emulsion => emulsion).ToDictionary();
-        return [.. shelf.Emulsions.Select((e, i) => new ShelfUse(e.Id, jobs.GetValueOrDefault(e.Id), screens[i], e.FixedCostPerMonth, costs[i])).Where((_, i) => best.Keep[i])];
+        return [.. problem.Stands.Select((stand, i) => new ShelfUse(
+            stand.Emulsion.Id, jobs.GetValueOrDefault(stand.Emulsion.Id), screens[i], stand.FixedCostPerMonth, costs[i])
+        {
+            Size = best.Keep[i] ? Size(problem, best, i) : null,
+        }).Where((_, i) => best.Keep[i])];
+    }
+
+    /// <summary>The size kept, and the next best for the same jobs.</summary>
+    private static ShelfSize? Size(ShelfProblem problem, ShelfSolution best, int kept)
+    {
+        if (problem.Stands[kept].Container is not { } size)
+            return null;
+        var next = Enumerable.Range(0, problem.Choices)
+            .Where(other => other != kept && problem.EmulsionOf[other] == problem.EmulsionOf[kept])
+            .Select(other => (Other: other, Extra: problem.FixedCosts[other] - problem.FixedCosts[kept]
+                + best.Served.Select((choice, j) => choice == kept ? problem.Costs[other][j] - problem.Costs[kept][j] : 0).Sum()))
+            .OrderBy(other => other.Extra)
+            .FirstOrDefault((Other: -1, Extra: 0));
+        return next.Other < 0 ? new ShelfSize(size.Grams, size.Price, null, null) : new ShelfSize(size.Grams, size.Price, problem.Stands[next.Other].Container!.Grams, next.Extra);
     }
 
     private static ShelfChange? Change(ShelfCase shelf, ShelfProblem problem, ShelfSolution best)
     {
-        var today = shelf.Emulsions.Select(emulsion => emulsion.KeptToday).ToArray();
+        var today = problem.Stands.Select(stand => stand.KeptToday).ToArray();
+        var kept = problem.EmulsionsOf(best.Keep);
         if (!today.Any(kept => kept))
             return null;
         var cost = problem.CostOf(today, problem.Cheapest(today));
         return new ShelfChange(
-            [.. shelf.Emulsions.Where((e, i) => e.KeptToday && !best.Keep[i]).Select(e => e.Id)],
-            [.. shelf.Emulsions.Where((e, i) => !e.KeptToday && best.Keep[i]).Select(e => e.Id)],
+            [.. shelf.Emulsions.Where((e, i) => e.KeptToday && !kept[i]).Select(e => e.Id)],
+            [.. shelf.Emulsions.Where((e, i) => !e.KeptToday && kept[i]).Select(e => e.Id)],
             double.IsFinite(cost) ? cost : null,
-            double.IsFinite(cost) ? cost - best.Cost : null);
+            double.IsFinite(cost) ? cost - best.Cost : null)
+        {
+            Resize = [.. problem.Stands.Where((stand, i) => best.Keep[i] && stand.Emulsion.KeptToday && stand.Size > 0)
+                .Select(stand => new ShelfResize(stand.Emulsion.Id, stand.Emulsion.Containers[0].Grams, stand.Container!.Grams))],
+        };
     }
 
     private static List<Note> Notes(ShelfCase shelf)

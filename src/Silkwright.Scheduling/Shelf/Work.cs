@@ -8,13 +8,13 @@ internal static class Work
 
     public static void ForEachEmulsion(ShelfProblem problem, Action<int> work)
     {
-        if ((long)problem.Emulsions * problem.Points >= CostsForThreads)
+        if ((long)problem.Choices * problem.Points >= CostsForThreads)
         {
-            Parallel.For(0, problem.Emulsions, work);
+            Parallel.For(0, problem.Choices, work);
             return;
         }
 
-        for (var i = 0; i < problem.Emulsions; i++)
+        for (var i = 0; i < problem.Choices; i++)
             work(i);
     }
 }

@@ -16,6 +16,22 @@ internal static class RandomCases
         from shelf in Of(emulsions, jobs, withMinimums == 0, withToday == 0, withScenarios == 0)
         select shelf;
 
+    /// <summary>The same with 0 to 3 sizes of each emulsion, and grams by emulsion or by job.</summary>
+    public static Gen<ShelfCase> Sized { get; } =
+        from shelf in Small
+        from sizes in Gen.Select(Gen.Int[1, 9], Gen.Int[0, 20], Gen.Int[0, 15]).Array[0, 3].Array[shelf.Emulsions.Count]
+        from grams in Gen.Int[0, 4].Array[shelf.Emulsions.Count]
+        from own in Gen.Int[-4, 6].Array[shelf.Emulsions.Count].Array[shelf.Jobs.Count]
+        select shelf with
+        {
+            Emulsions = [.. shelf.Emulsions.Select((emulsion, i) => emulsion with
+            {
+                GramsPerScreen = grams[i] + 1,
+                Containers = [.. sizes[i].DistinctBy(size => size.Item1).Select(size => new ShelfContainer(size.Item1, size.Item2) { FixedCostPerMonth = size.Item3 })],
+            })],
+            Jobs = [.. shelf.Jobs.Select((job, j) => job with { GramsPerScreen = own[j].Select((x, i) => (x, i)).Where(x => x.x >= 0).ToDictionary(x => Emulsion(x.i), x => (double)x.x) })],
+        };
+
     private static Gen<ShelfCase> Of(int emulsions, int jobs, bool minimums, bool today, bool scenarios) =>
         from e in Gen.Select(Gen.Int[0, 60], Gen.Int[0, 12], Gen.Bool, Gen.Int[0, 40]).Array[emulsions]
         from j in Gen.Select(Gen.Int[0, 8], Gen.Int[-1, 9].Array[emulsions], Gen.Int[-2 * emulsions, emulsions - 1]).Array[jobs]

@@ -13,6 +13,35 @@ public sealed class ShelfChoiceTests
     [Fact]
     public void Small_cases_equal_brute_force() => RandomCases.Small.Sample(HoldAgainstBruteForce, seed: "0N0XIzNsQ0O2", iter: 500, threads: 2);
 
+    /// <summary>500 seeded cases with sizes beside, against every set, every size of each and every placement.</summary>
+    [Fact]
+    public void Small_cases_with_sizes_equal_brute_force() => RandomCases.Sized.Sample(HoldAgainstBruteForce, seed: "0N0XIzNsQ0O2", iter: 500, threads: 2);
+
+    [Fact]
+    public void The_next_best_size_is_priced_for_the_same_jobs() => RandomCases.Sized.Sample(
+        shelf =>
+        {
+            shelf = shelf with { Scenarios = [], Most = null };
+            if (BruteForce.Sets(shelf).Count == 0)
+                return;
+            var answer = ShelfChoice.Of(shelf, TimeProvider.System);
+            foreach (var use in answer.Uses)
+            {
+                var emulsion = shelf.Emulsions.Single(e => e.Id == use.Emulsion);
+                Assert.Equal(emulsion.Containers.Count > 0, use.Size is not null);
+                if (use.Size is not { } kept)
+                    continue;
+                var grams = shelf.Jobs.Where(job => answer.Assignments[job.Id] == use.Emulsion)
+                    .Sum(job => job.ScreensPerMonth * (job.GramsPerScreen.TryGetValue(use.Emulsion, out var own) ? own : emulsion.GramsPerScreen));
+                var costs = emulsion.Containers.ToDictionary(size => size.Grams, size => size.FixedCostPerMonth + (grams * size.Price / size.Grams));
+                var others = costs.Where(size => size.Key != kept.Grams).Select(size => size.Value - costs[kept.Grams]).ToList();
+                Assert.Equal(others.Count > 0, kept.NextExtra is not null);
+                if (kept.NextExtra is { } extra)
+                    Assert.Equal(others.Min(), extra, Tolerance);
+            }
+        },
+        seed: "0N0XIzNsQ0O2", iter: 200, threads: 2);
+
     [Fact]
     public void Equal_jobs_are_one_and_cost_what_they_would_apart()
     {
@@ -69,6 +98,7 @@ public sealed class ShelfChoiceTests
         var least = allowed.Values.Min();
         Assert.Equal(least, answer.MonthlyCost, Tolerance);
         Assert.Equal(sets[kept], answer.MonthlyCost, Tolerance);
+        Assert.Equal(BruteForce.Cost(shelf, kept, SizesOf(shelf, answer)) ?? double.NaN, answer.MonthlyCost, Tolerance);
         Assert.InRange(answer.Bound, least - Tolerance, least + Tolerance);
         Assert.Equal(answer.MonthlyCost, answer.FixedCostPerMonth + answer.RunningCostPerMonth + answer.SwitchingCostPerMonth, Tolerance);
         var count = answer.Keep.Count;
@@ -89,6 +119,9 @@ public sealed class ShelfChoiceTests
             Assert.InRange(other.Bound, other.MonthlyCost - Tolerance, other.MonthlyCost + Tolerance);
         }
     }
+
+    private static int[] SizesOf(ShelfCase shelf, ShelfAnswer answer) => [.. shelf.Emulsions.Select(emulsion =>
+        Math.Max(0, emulsion.Containers.ToList().FindIndex(size => size.Grams == answer.Uses.SingleOrDefault(use => use.Emulsion == emulsion.Id)?.Size?.Grams)))];
 
     private sealed class Told(List<double> told) : IProgress<double>
     {

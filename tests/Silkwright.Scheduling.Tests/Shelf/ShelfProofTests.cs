@@ -74,9 +74,9 @@ public sealed class ShelfProofTests
 
         var own = Best(problem, rules, long.MaxValue);
         Assert.Equal(problem.CostOf(keep, served), own.Cost, 1e-6);
-        Assert.True(rules.Allow(own.Keep));
+        Assert.True(rules.Allow(problem, own.Keep));
     }
 
     private static ShelfSolution Best(ShelfProblem problem, ShelfRules rules, long mostLooks) =>
-        new ShelfSearch(problem, Cancel).Best(rules, new bool[problem.Emulsions], mostLooks, _ => { })!;
+        new ShelfSearch(problem, Cancel).Best(rules, new bool[problem.Choices], mostLooks, _ => { })!;
 }

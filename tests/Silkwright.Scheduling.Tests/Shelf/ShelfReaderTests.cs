@@ -7,8 +7,8 @@ public sealed class ShelfReaderTests
 {
     private const string Right =
         """
-        {"emulsions": [{"id": "A", "fixedCostPerMonth": 60, "keptToday": true, "switchingCostPerMonth": 4, "minimumScreensPerMonth": 10}, {"id": "B", "fixedCostPerMonth": 40}],
-         "jobs": [{"id": "Tees", "screensPerMonth": 40, "costs": {"A": 6.5, "B": 7}, "mustStayOn": "A"}],
+        {"emulsions": [{"id": "A", "fixedCostPerMonth": 60, "keptToday": true, "switchingCostPerMonth": 4, "minimumScreensPerMonth": 10, "gramsPerScreen": 20, "containers": [{"grams": 900, "price": 30}, {"grams": 4500, "price": 120, "fixedCostPerMonth": 7}]}, {"id": "B", "fixedCostPerMonth": 40}],
+         "jobs": [{"id": "Tees", "screensPerMonth": 40, "costs": {"A": 6.5, "B": 7}, "mustStayOn": "A", "gramsPerScreen": {"A": 25}}],
          "most": 2, "scenarios": [{"name": "season", "weight": 2, "screensPerMonth": {"Tees": 80}}]}
         """;
 
@@ -19,6 +19,8 @@ public sealed class ShelfReaderTests
         Assert.Equal(("A", 60, 10, true, 4), (shelf.Emulsions[0].Id, shelf.Emulsions[0].FixedCostPerMonth, shelf.Emulsions[0].MinimumScreensPerMonth, shelf.Emulsions[0].KeptToday, shelf.Emulsions[0].SwitchingCostPerMonth));
         Assert.Equal(("Tees", 40, "A"), (shelf.Jobs[0].Id, shelf.Jobs[0].ScreensPerMonth, shelf.Jobs[0].MustStayOn));
         Assert.Equal(7, shelf.Jobs[0].Costs["B"]);
+        Assert.Equal([(900, 30, 0), (4500, 120, 7)], shelf.Emulsions[0].Containers.Select(size => (size.Grams, size.Price, size.FixedCostPerMonth)));
+        Assert.Equal((20, 25), (shelf.Emulsions[0].GramsPerScreen, shelf.Jobs[0].GramsPerScreen["A"]));
         Assert.Equal(2, shelf.Most);
         Assert.Equal(("season", 2, 80), (shelf.Scenarios[0].Name, shelf.Scenarios[0].Weight, shelf.Scenarios[0].ScreensPerMonth["Tees"]));
     }
@@ -38,6 +40,10 @@ public sealed class ShelfReaderTests
     [InlineData("{\"Tees\": 80}", "{\"Caps\": 80}", "scenarios[0].screensPerMonth", "No job is called 'Caps'")]
     [InlineData("\"weight\": 2", "\"weight\": 0", "scenarios[0].weight", "outside")]
     [InlineData("\"screensPerMonth\": 40, ", "", "jobs[0].screensPerMonth", "missing")]
+    [InlineData("\"grams\": 4500", "\"grams\": 900", "emulsions[0].containers", "more than once")]
+    [InlineData("\"grams\": 4500", "\"grams\": 0", "emulsions[0].containers[1].grams", "outside 1")]
+    [InlineData("\"price\": 120, ", "", "emulsions[0].containers[1].price", "missing")]
+    [InlineData("{\"A\": 25}", "{\"C\": 25}", "jobs[0].gramsPerScreen", "No emulsion is called 'C'")]
     [InlineData("\"emulsions\"", "\"emulsion\"", "emulsions", "1 to 1000")]
     public void A_fault_says_what_and_where(string right, string wrong, string where, string what)
     {

@@ -19,7 +19,7 @@ internal static class ShelfTable
         Prose.Write(console, "", Proof(answer));
         if (answer.Change is { } change)
             Prose.Write(console, "", Change(change));
-        foreach (var sentence in Others(answer))
+        foreach (var sentence in Sizes(answer).Concat(Others(answer)))
             Prose.Write(console, "", sentence);
         foreach (var month in answer.Months)
             Prose.Write(console, "  ", $"{month.Name} ({ShownUnit.Percent.Write(month.WeightPercent)}): {Figures.Exact(month.MonthlyCost)}");
@@ -57,7 +57,7 @@ internal static class ShelfTable
     {
         var drop = change.Drop.Count > 0 ? $"Drop {List(change.Drop)}. " : "";
         var take = change.Try.Count > 0 ? $"Try {List(change.Try)}. " : "";
-        var same = change.Drop.Count + change.Try.Count == 0 ? "Today's shelf is the one to keep. " : "";
+        var same = change.Drop.Count + change.Try.Count + change.Resize.Count == 0 ? "Today's shelf is the one to keep. " : "";
         var saves = change.SavesPerMonth switch
         {
             null => "Today's shelf does not serve every job.",
@@ -65,7 +65,19 @@ internal static class ShelfTable
             < 0 and var saved => $"Today's shelf costs {Figures.Exact(-saved)} a month less, but breaks a rule of the case.",
             _ => $"It costs {Figures.Exact(change.TodayMonthlyCost!.Value)} a month.",
         };
-        return $"{same}{drop}{take}{saves}";
+        var resize = string.Concat(change.Resize.Select(resize => $"Buy {resize.Emulsion} by {Figures.Exact(resize.ToGrams)} g, not {Figures.Exact(resize.FromGrams)} g. "));
+        return $"{same}{drop}{take}{resize}{saves}";
+    }
+
+    private static IEnumerable<string> Sizes(ShelfAnswer answer)
+    {
+        foreach (var use in answer.Uses)
+        {
+            if (use.Size is not { } size)
+                continue;
+            var next = size is { NextGrams: { } grams, NextExtra: { } extra } ? $" by {Figures.Exact(grams)} g the same screens would cost {Figures.Exact(extra)} a month more." : " it is sold in no other size.";
+            yield return $"Buy {use.Emulsion} by {Figures.Exact(size.Grams)} g at {Figures.Exact(size.Price)};{next}";
+        }
     }
 
     private static IEnumerable<string> Others(ShelfAnswer answer)
