@@ -22,6 +22,27 @@ namespace Silkwright.Records.Postgres.Migrations
 
             NpgsqlModelBuilderExtensions.UseIdentityByDefaultColumns(modelBuilder);
 
+            modelBuilder.Entity("Silkwright.Records.Catalogues.CatalogueRevision", b =>
+                {
+                    b.Property<int>("Revision")
+                        .HasColumnType("integer");
+
+                    b.Property<DateTimeOffset>("SavedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("SavedBy")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Revision");
+
+                    b.ToTable("CatalogueRevisions");
+                });
+
             modelBuilder.Entity("Silkwright.Records.Films.StoredFilm", b =>
                 {
                     b.Property<string>("Hash")

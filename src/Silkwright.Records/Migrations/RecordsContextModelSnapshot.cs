@@ -17,6 +17,27 @@ namespace Silkwright.Records.Migrations
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
+            modelBuilder.Entity("Silkwright.Records.Catalogues.CatalogueRevision", b =>
+                {
+                    b.Property<int>("Revision")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("SavedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("SavedBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Revision");
+
+                    b.ToTable("CatalogueRevisions");
+                });
+
             modelBuilder.Entity("Silkwright.Records.Films.StoredFilm", b =>
                 {
                     b.Property<string>("Hash")

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Silkwright.Estimates;
+using Silkwright.Records.Catalogues;
 using Silkwright.Records.Films;
 using Silkwright.Records.Jobs;
 using Silkwright.Records.Screens;
@@ -17,6 +18,8 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     public DbSet<JobRevision> JobRevisions => Set<JobRevision>();
 
     public DbSet<JobFilm> JobFilms => Set<JobFilm>();
+
+    public DbSet<CatalogueRevision> CatalogueRevisions => Set<CatalogueRevision>();
 
     public DbSet<StoredFilm> Films => Set<StoredFilm>();
 
@@ -44,6 +47,7 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     {
         ShopTables.Shape(modelBuilder);
         JobTables.Shape(modelBuilder);
+        CatalogueTables.Shape(modelBuilder);
         FilmTables.Shape(modelBuilder);
         ScreenTables.Shape(modelBuilder);
         if (Database.IsSqlite())

@@ -27,6 +27,7 @@ public static class RecordsServices
         .AddSingleton(s => s.GetRequiredService<SilkwrightStore>().Folder)
         .AddSingleton(s => s.GetRequiredService<SilkwrightStore>().Shops)
         .AddSingleton(s => s.GetRequiredService<SilkwrightStore>().Jobs)
+        .AddSingleton(s => s.GetRequiredService<SilkwrightStore>().Catalogues)
         .AddSingleton(s => s.GetRequiredService<SilkwrightStore>().Films)
         .AddSingleton(s => s.GetRequiredService<SilkwrightStore>().Screens);
 }

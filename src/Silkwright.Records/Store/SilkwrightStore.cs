@@ -1,6 +1,7 @@
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Silkwright.Estimates;
+using Silkwright.Records.Catalogues;
 using Silkwright.Records.Films;
 using Silkwright.Records.Jobs;
 using Silkwright.Records.Screens;
@@ -23,6 +24,7 @@ public sealed class SilkwrightStore : IDbContextFactory<RecordsContext>
         Time = time;
         Shops = new ShopRecords(this);
         Jobs = new JobRecords(this);
+        Catalogues = new CatalogueRecords(this);
         Films = new FilmRecords(this);
         Screens = new ScreenRecords(this);
     }
@@ -34,6 +36,8 @@ public sealed class SilkwrightStore : IDbContextFactory<RecordsContext>
     public ShopRecords Shops { get; }
 
     public JobRecords Jobs { get; }
+
+    public CatalogueRecords Catalogues { get; }
 
     public FilmRecords Films { get; }
 

@@ -24,5 +24,8 @@ public sealed record CatalogueEntry(
         ? Outside(here, there.Value) && Outside(there, here.Value)
         : Value != other.Value;
 
+    /// <summary>The same source says the same at the same time, whatever the letters' case of the emulsion's name.</summary>
+    public bool SaysTheSameAs(CatalogueEntry other) => this with { Emulsion = other.Emulsion } == other;
+
     private static bool Outside(Estimate estimate, double value) => value < estimate.Low || value > estimate.High;
 }

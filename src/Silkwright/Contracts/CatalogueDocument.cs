@@ -41,9 +41,8 @@ public static class CatalogueDocument
 
     private static JsonObject Line(SheetLine line)
     {
-        var document = new JsonObject { ["property"] = line.Property.Name };
-        if (line.At is { } at)
-            document[line.Property.AtUnit == "g" ? "atGrams" : "atCelsius"] = at;
+        var document = new JsonObject();
+        AddProperty(document, line);
         document["conflicts"] = line.Conflicts;
         document["used"] = Source(line.Used);
         document["others"] = new JsonArray([.. line.Others.Select(other =>
@@ -55,7 +54,14 @@ public static class CatalogueDocument
         return document;
     }
 
-    private static JsonObject Source(CatalogueEntry entry)
+    internal static void AddProperty(JsonObject document, SheetLine line)
+    {
+        document["property"] = line.Property.Name;
+        if (line.At is { } at)
+            document[line.Property.AtUnit == "g" ? "atGrams" : "atCelsius"] = at;
+    }
+
+    internal static JsonObject Source(CatalogueEntry entry)
     {
         var document = entry.Estimate is { } estimate
             ? new JsonObject { ["value"] = estimate.Value, ["low"] = estimate.Low, ["high"] = estimate.High }

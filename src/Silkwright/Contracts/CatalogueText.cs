@@ -14,6 +14,11 @@ public static class CatalogueText
         ? string.Create(CultureInfo.InvariantCulture, $"{property.Name}{AtWord}{Math.Round(known, 1)}{KindOf(property.AtUnit).KeptIn}")
         : property.Name;
 
+    /// <summary>The same to the last digit, so that it is read back as it was.</summary>
+    internal static string Exactly(CatalogueProperty property, double? at) => at is { } known && known != property.UsualAt
+        ? string.Create(CultureInfo.InvariantCulture, $"{property.Name}{AtWord}{known:R}{KindOf(property.AtUnit).KeptIn}")
+        : property.Name;
+
     /// <summary>What a property takes, in words.</summary>
     public static string Taken(CatalogueProperty property)
     {

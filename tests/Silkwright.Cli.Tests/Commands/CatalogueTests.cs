@@ -78,4 +78,40 @@ public sealed class CatalogueTests : IDisposable
         Assert.Equal(2, run.ExitCode);
         Assert.Contains("Siskin 48", run.Error, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task What_is_kept_is_shown_with_who_and_when_and_a_change_is_told()
+    {
+        var data = Path.Combine(folder.Path, "data");
+        var first = await ShellRun.Of("catalogue", "keep", Demo, "--data", data, "--by", "Ines", "--json");
+        Assert.Equal((0, ""), (first.ExitCode, first.Error));
+        Assert.Empty(SchemaCheck.Faults("catalogue.json", first.Document));
+        Assert.Equal((1, "Ines"), ((int)first.Document["kept"]!["revision"]!, (string)first.Document["kept"]!["savedBy"]!));
+        Assert.Contains("Siskin 48", first.Document["changes"]!["new"]!.AsArray().Select(name => (string)name!));
+
+        var text = (await File.ReadAllTextAsync(Demo, TestContext.Current.CancellationToken)).Replace("solidsPercent,43.5%,measuredHere", "solidsPercent,41%,measuredHere", StringComparison.Ordinal);
+        var changed = folder.Write("changed.csv", text);
+        var told = await ShellRun.Of("catalogue", "keep", changed, "--data", data, "--by", "Bram", "--only-tell");
+        Assert.Contains("Changed: Siskin 48", told.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("Kept by", told.Output, StringComparison.Ordinal);
+        Assert.Contains("Kept by Bram", (await ShellRun.Of("catalogue", "keep", changed, "--data", data, "--by", "Bram")).Output, StringComparison.Ordinal);
+
+        var shown = await ShellRun.Of("catalogue", "show", "siskin 48", "--data", data, "--json");
+        Assert.Empty(SchemaCheck.Faults("catalogue.json", shown.Document));
+        Assert.Equal((2, "Bram"), ((int)shown.Document["kept"]!["revision"]!, (string)shown.Document["kept"]!["savedBy"]!));
+        var solids = Assert.Single(shown.Document["emulsions"]!.AsArray())!["values"]!.AsArray().First(value => (string)value!["property"]! == "solidsPercent")!;
+        Assert.Equal(41, (double)solids["used"]!["value"]!);
+        Assert.Contains("Kept by Bram", (await ShellRun.Of("catalogue", "show", "--data", data)).Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Nothing_kept_is_a_problem_with_a_remedy_and_so_is_a_file_beside_a_folder()
+    {
+        var none = await ShellRun.Of("catalogue", "show", "--data", Path.Combine(folder.Path, "empty"));
+        Assert.Equal((2, ""), (none.ExitCode, none.Output));
+        Assert.Contains("silkwright catalogue keep", none.Error, StringComparison.Ordinal);
+        Assert.Equal(2, (await ShellRun.Of("catalogue", "show", Demo, "Linnet 28", "--data", Path.Combine(folder.Path, "empty"))).ExitCode);
+        Assert.Equal(2, (await ShellRun.Of("catalogue", "show")).ExitCode);
+        Assert.Equal(2, (await ShellRun.Of("catalogue", "keep", Demo, "--data", Path.Combine(folder.Path, "empty"), "--by", " ")).ExitCode);
+    }
 }

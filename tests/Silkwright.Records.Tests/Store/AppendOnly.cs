@@ -1,5 +1,6 @@
 using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
+using Silkwright.Contracts;
 using Silkwright.Mesh;
 using Silkwright.Records.Screens;
 using Silkwright.Records.Store;
@@ -21,6 +22,7 @@ public sealed class AppendOnly
             data.Add(database, "DefaultShops", "ChosenBy");
             data.Add(database, "JobRevisions", "Text");
             data.Add(database, "JobFilms", "AttachedBy");
+            data.Add(database, "CatalogueRevisions", "SavedBy");
         }
 
         return data;
@@ -57,5 +59,7 @@ public sealed class AppendOnly
         using var content = new MemoryStream([1, 2, 3]);
         var film = await store.Films.AddAsync(content, "base.tif", "Ines", Cancel);
         await store.Jobs.AttachFilmAsync("walk", "base.tif", film.Hash, "Ines", Cancel);
+        var catalogue = CatalogueReader.Read("emulsion,property,value,ground,source,date\nWagtail,family,diazo,datasheet,sheet,\n", "c.csv");
+        _ = await store.Catalogues.SaveAsync(catalogue, "Ines", cancel: Cancel);
     }
 }

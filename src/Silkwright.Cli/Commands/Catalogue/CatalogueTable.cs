@@ -1,4 +1,3 @@
-using System.Globalization;
 using Silkwright.Catalogue;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
@@ -34,11 +33,10 @@ internal static class CatalogueTable
 
     private static void Source(string name, CatalogueEntry entry, string verdict, IAnsiConsole console)
     {
-        var date = entry.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "undated";
         Prose.Write(
             console,
             $"{name.PadRight(NameWidth)} {CatalogueWords.Value(entry).PadRight(ValueWidth)} {GroundMark.Mark(entry.Ground)} ",
-            $"{verdict}{entry.Source}, {date}");
+            $"{verdict}{CatalogueWords.Who(entry)}");
     }
 
     private static void Questions(CatalogueSheet sheet, IAnsiConsole console)
