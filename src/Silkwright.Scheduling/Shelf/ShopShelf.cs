@@ -66,7 +66,7 @@ public static class ShopShelf
     }
 
     private static ShelfCase CaseOf(IReadOnlyList<ColourWork> colours, Shop shop, Dictionary<string, double> gramsPerMonth, int? most) => new(
-        [.. shop.Emulsions.Select(e => new ShelfEmulsion(e.Id, KeepingCost(shop) + WasteCost(e, gramsPerMonth[e.Id])) { KeptToday = true })],
+        [.. shop.Emulsions.Select(e => new ShelfEmulsion(e.Id, (KeepingCost(shop) * (e.LaidWith is null ? 1 : 2)) + WasteCost(e, gramsPerMonth[e.Id])) { KeptToday = true })],
         [.. colours.Select(c => new ShelfJob(c.Name, c.TimesPerMonth, c.Costs.ToDictionary(cost => cost.Emulsion, cost => cost.Cost)))])
     {
         Most = most,
@@ -76,8 +76,9 @@ public static class ShopShelf
         MinutesToKeep / 60 * (shop.Prices.LabourPerHour ?? WorkTimes.LabourPerHour.Value);
 
     /// <summary>What dies of an emulsion in a month that uses so much of it. [currency/month]</summary>
-    private static double WasteCost(StencilEmulsion emulsion, double gramsPerMonth)
+    private static double WasteCost(StencilEmulsion kept, double gramsPerMonth)
     {
+        var emulsion = kept.Liquid();
         var container = emulsion.Price?.Grams ?? ContainerPrice.UsualGrams;
         var pricePerGram = FamilyValues.PricePerKg(emulsion).Value / 1000;
         var life = PotLife.LifeDays(emulsion);

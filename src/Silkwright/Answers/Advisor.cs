@@ -54,5 +54,8 @@ public static class Advisor
         candidate.Emulsion.Id,
         room.Light is { } known ? LightSafety.Minutes(known, candidate.Emulsion, room.Lux) : null,
         Forgiveness.Of(candidate.Exposure),
-        candidate.Finish);
+        candidate.Finish)
+    {
+        LaidWith = candidate.Emulsion.LaidWith?.Id,
+    };
 }

@@ -23,6 +23,7 @@ internal static class FirstMeasurements
         return settles.Input switch
         {
             CostInput.GramsPerScreen => $"weigh the emulsion in the trough before and after ten screens{of}",
+            CostInput.FilmPerScreen => $"ask the price of a roll{of}",
             CostInput.PricePerKg => $"ask the price of a container{of}",
             CostInput.CoatingMinutes or CostInput.DryingMinutes or CostInput.ExposingMinutes or CostInput.MakingMinutes
                 or CostInput.FinishMinutes or CostInput.ReclaimMinutes => $"take the time of ten screens{of}, for {CostInputs.Words(settles.Input)}",

@@ -9,4 +9,8 @@ namespace Silkwright.Answers;
 /// <param name="RoomLightMinutes">How long a coated screen may lie in the room's light; none where the light is not known. [min]</param>
 /// <param name="Forgiveness">How its exposure forgives.</param>
 /// <param name="Finish">What is done to the developed stencil.</param>
-public sealed record Handling(string Emulsion, Estimate? RoomLightMinutes, Forgiveness Forgiveness, StencilFinish Finish);
+public sealed record Handling(string Emulsion, Estimate? RoomLightMinutes, Forgiveness Forgiveness, StencilFinish Finish)
+{
+    /// <summary>The emulsion a capillary film is laid with; none where it is laid with water, or is no film.</summary>
+    public string? LaidWith { get; init; }
+}

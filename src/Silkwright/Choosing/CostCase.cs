@@ -14,6 +14,9 @@ public sealed record CostCase
     /// <summary>Price of the emulsion. [currency/kg]</summary>
     public required Estimate PricePerKg { get; init; }
 
+    /// <summary>The film under a film laid with emulsion; 0 for every other stencil. [currency/screen]</summary>
+    public Estimate FilmPerScreen { get; init; } = Estimate.Exact(0, Ground.Model);
+
     /// <summary>Hands-on minutes for one screen.</summary>
     public required ScreenWork Work { get; init; }
 

@@ -20,4 +20,5 @@ public enum CostInput
     RemakeChance,
     StopForRemake,
     StopForSpare,
+    FilmPerScreen,
 }

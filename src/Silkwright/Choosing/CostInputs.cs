@@ -31,6 +31,7 @@ internal static class CostInputs
         CostInput.RemakeChance => "remakes before printing",
         CostInput.StopForRemake => "stopped press",
         CostInput.StopForSpare => "putting on a spare",
+        CostInput.FilmPerScreen => "film on the screen",
         _ => throw new ArgumentOutOfRangeException(nameof(input)),
     };
 
@@ -53,6 +54,7 @@ internal static class CostInputs
         CostInput.RemakeChance => cost.RemakeChance,
         CostInput.StopForRemake => cost.StopForRemake,
         CostInput.StopForSpare => cost.StopForSpare,
+        CostInput.FilmPerScreen => cost.FilmPerScreen,
         _ => throw new ArgumentOutOfRangeException(nameof(input)),
     };
 }

@@ -8,7 +8,7 @@ internal readonly struct CostPoint(int screens, IReadOnlyList<double> amounts)
     /// <summary>Not all of a container can be thrown away. [%]</summary>
     private const double MostWastePercent = 99;
 
-    public double OnScreen => screens * Amount(CostInput.GramsPerScreen) / 1000 * Amount(CostInput.PricePerKg);
+    public double OnScreen => Poured + (screens * Amount(CostInput.FilmPerScreen));
 
     public double Coating => Hands(CostInput.CoatingMinutes);
 
@@ -29,7 +29,7 @@ internal readonly struct CostPoint(int screens, IReadOnlyList<double> amounts)
         get
         {
             var percent = Math.Min(Amount(CostInput.WastePercent), MostWastePercent);
-            return OnScreen * percent / (100 - percent);
+            return Poured * percent / (100 - percent);
         }
     }
 
@@ -50,6 +50,9 @@ internal readonly struct CostPoint(int screens, IReadOnlyList<double> amounts)
 
     /// <summary>All of them in the order above, the total last.</summary>
     public double[] Parts() => [OnScreen, Coating, Drying, Exposing, Making, Finish, Reclaim, Labour, Waste, Risk, Total];
+
+    /// <summary>What comes out of a container that may be over before it is used up; a film laid with emulsion is cut to size.</summary>
+    private double Poured => screens * Amount(CostInput.GramsPerScreen) / 1000 * Amount(CostInput.PricePerKg);
 
     private double Amount(CostInput input) => amounts[(int)input];
 

@@ -20,8 +20,15 @@ public static class HardLimits
     /// <param name="on">Day of the plan.</param>
     /// <param name="light">Light of the room; none: not known, no limit.</param>
     /// <param name="lux">How bright it is; none: not read. [lx]</param>
-    public static HardLimit? Against(StencilEmulsion emulsion, InkKind ink, DateOnly on, RoomLight? light, double? lux) =>
-        InkAttacks(emulsion, ink) ?? LifeOver(emulsion, on) ?? LightFogs(emulsion, light, lux);
+    public static HardLimit? Against(StencilEmulsion emulsion, InkKind ink, DateOnly on, RoomLight? light, double? lux)
+    {
+        if (emulsion.LaidWith is not { } laying)
+            return Alone(emulsion);
+        return Alone(emulsion.WithoutLaying())
+            ?? (Alone(laying) is { } limit ? limit with { Why = $"of {laying.Id}, which it is laid with: {limit.Why}" } : null);
+
+        HardLimit? Alone(StencilEmulsion part) => InkAttacks(part, ink) ?? LifeOver(part, on) ?? LightFogs(part, light, lux);
+    }
 
     /// <summary>No exposure both cures through and holds the detail, even at the favourable ends of both.</summary>
     public static HardLimit? NoWindow(ExposureWindow window) => window.Aim is not null || window.Least.Low <= window.Most.High

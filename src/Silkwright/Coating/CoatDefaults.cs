@@ -73,4 +73,7 @@ internal static class CoatDefaults
 
     /// <summary>Share of the voids that swallow a capillary film drawn into wet mesh. Guess, no source. [1]</summary>
     public static readonly Estimate SwallowedShare = new(0.35, 0.2, 0.5, Ground.CommonPractice);
+
+    /// <summary>Share of the voids that water still fills once a film is laid and the mesh squeegeed. Guess, no source. [1]</summary>
+    public static readonly Estimate WaterLeftShare = new(0.6, 0.3, 1, Ground.CommonPractice);
 }

@@ -16,7 +16,10 @@ public sealed record CoatPrediction
     /// <summary>Wet emulsion as an even layer over the screen's area. [µm]</summary>
     public required Estimate WetUm { get; init; }
 
-    /// <summary>Emulsion used. [g/m²]</summary>
+    /// <summary>Solids by weight of that wet layer, all that lies in it together. [%]</summary>
+    public required Estimate SolidsPercent { get; init; }
+
+    /// <summary>Emulsion used: the film of a capillary film laid with water, the liquid of one laid with emulsion. [g/m²]</summary>
     public required Estimate GramsPerM2 { get; init; }
 
     /// <summary>What the width of <see cref="EomUm"/> comes from.</summary>

@@ -24,6 +24,7 @@ internal static class LiquidCoat
                 x => x[0] + x[1],
                 [new("mesh", mesh.FabricThicknessUm), new("emulsion over mesh", eom.Estimate)]).Estimate,
             WetUm = Propagation.Through(x => Layers.Of(x, tally, trough).WetUm, inputs, floor: 0).Estimate,
+            SolidsPercent = FamilyValues.SolidsPercent(emulsion),
             GramsPerM2 = Propagation.Through(
                 x => Layers.Of(x, tally, trough).WetUm * VolumeSolids.LiquidDensityGPerCm3(x[6], x[7]) * (1 + x[10]), inputs, floor: 0).Estimate,
             Drivers = eom.Drivers,

@@ -14,6 +14,7 @@ public static class EmulsionAnswerDocument
         document["ink"] = Names.Of(answer.Plan.Colour.Ink);
         document["run"] = answer.Job.Run;
         document["emulsion"] = answer.Plan.Emulsion?.Id;
+        document.AddIfThere("laidWith", answer.Plan.Emulsion?.LaidWith?.Id);
         document.AddIfThere("nearestFix", answer.Plan.NearestFix);
         document["because"] = DocumentJson.Of(answer.Plan.Because);
         document["candidates"] = new JsonArray([.. answer.Contenders.Select((contender, i) => Candidate(contender, i, answer))]);
@@ -45,6 +46,7 @@ public static class EmulsionAnswerDocument
             ["finish"] = Names.Of(handling.Finish),
             ["exposuresRightPercent"] = handling.Forgiveness.RightPercent,
         };
+        document.AddIfThere("laidWith", handling.LaidWith);
         document.AddIfThere("secondsEitherSide", handling.Forgiveness.SecondsEitherSide);
         document.AddIfThere("roomLightMinutes", handling.RoomLightMinutes is { } minutes ? DocumentJson.Of(minutes) : null);
         document.AddIfThere("why", answer.Plan.Beaten.FirstOrDefault(beaten => beaten.Emulsion.Id == contender.Id)?.Why);

@@ -37,7 +37,8 @@ public static class PlanDocument
         document.AddIfThere("film", plan.Colour.Film?.File);
         document.AddIfThere("frame", FrameOf(plan.Frame));
         document["mesh"] = MeshOf(plan.Mesh);
-        document["emulsion"] = plan.Emulsion?.Id;
+        document["emulsion"] = plan.Emulsion?.ShelfId;
+        document.AddIfThere("laidWith", plan.Emulsion?.LaidWith?.Id);
         document.AddIfThere("nearestFix", plan.NearestFix);
         document.AddIfThere("coat", CoatOf(plan));
         document.AddIfThere("drying", DryingOf(plan.Drying));
@@ -178,7 +179,8 @@ public static class PlanDocument
 
     private static JsonObject BeatenOf(Beaten beaten)
     {
-        var document = new JsonObject { ["emulsion"] = beaten.Emulsion.Id, ["why"] = beaten.Why, ["ruledOut"] = beaten.RuledOut };
+        var document = new JsonObject { ["emulsion"] = beaten.Emulsion.ShelfId, ["why"] = beaten.Why, ["ruledOut"] = beaten.RuledOut };
+        document.AddIfThere("laidWith", beaten.Emulsion.LaidWith?.Id);
         document.AddIfThere("costDifference", Maybe(beaten.CostDifference));
         return document;
     }

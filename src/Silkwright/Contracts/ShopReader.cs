@@ -34,7 +34,7 @@ public static class ShopReader
             Meshes = meshes,
             Frames = [.. root["frames"].Entries().Select(field => FrameOf(field, meshes, problems))],
             Troughs = [.. root["troughs"].Entries(MostTools).Select(TroughOf)],
-            Emulsions = [.. root["emulsions"].Entries(MostEmulsions).Select(EmulsionOf)],
+            Emulsions = LaidPairs.Of(root["emulsions"].Entries(MostEmulsions), EmulsionOf, problems),
             Lamps = [.. root["lamps"].Entries(MostTools).Select(LampOf)],
             Film = FilmOf(root["film"], problems),
             Room = RoomOf(root["room"]),

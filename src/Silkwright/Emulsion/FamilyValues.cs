@@ -15,7 +15,7 @@ public static class FamilyValues
     private static readonly Estimate FilmThickness = new(32, 25, 40, Ground.CommonPractice);
 
     /// <summary>Price of a capillary film by area. [cost/m²] Common practice, order of magnitude.</summary>
-    private static readonly Estimate FilmPricePerM2 = new(25, 15, 35, Ground.CommonPractice);
+    private static readonly Estimate UsualFilmPricePerM2 = new(25, 15, 35, Ground.CommonPractice);
 
     /// <summary>Solids by weight. [%]</summary>
     public static Estimate SolidsPercent(StencilEmulsion emulsion) => emulsion.Family switch
@@ -80,12 +80,21 @@ public static class FamilyValues
         EmulsionFamily.CapillaryFilm => Propagation.Through(
             x => 1000 * x[0] / (x[1] * x[2]),
             [
-                new("price of the film", FilmPricePerM2),
+                new("price of the film", UsualFilmPricePerM2),
                 new("film thickness", FilmThicknessUm(emulsion)),
                 new("density of the dry coat", VolumeSolids.DryDensityGPerCm3),
             ]).Estimate,
         _ => throw Unknown(emulsion),
     };
+
+    /// <summary>Price of a capillary film by area. [cost/m²], in the shop's currency.</summary>
+    public static Estimate FilmPricePerM2(StencilEmulsion film) => film.Price is null ? UsualFilmPricePerM2 : Propagation.Through(
+        x => x[0] * x[1] * x[2] / 1000,
+        [
+            new("price of the film", PricePerKg(film)),
+            new("film thickness", FilmThicknessUm(film)),
+            new("density of the dry coat", VolumeSolids.DryDensityGPerCm3),
+        ]).Estimate;
 
     /// <summary>Thickness of a capillary film as bought. [µm]</summary>
     public static Estimate FilmThicknessUm(StencilEmulsion emulsion) => emulsion.FilmThicknessUm is { } given

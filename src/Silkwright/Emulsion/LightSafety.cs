@@ -32,9 +32,16 @@ public static class LightSafety
     /// <param name="lux">How bright it is where the screens lie; none: not read, a usual room is assumed. [lx], above 0</param>
     /// <remarks>
     /// Fogging takes a fixed share of the dose that cures, so the minutes follow the exposure time beside a plain diazo:
-    /// docs/engines/emulsion.md, equation 1. Slow emulsions forgive more, and half the light gives twice the time.
+    /// docs/engines/emulsion.md, equation 1. Slow emulsions forgive more, and half the light gives twice the time. Of a film and the
+    /// emulsion it is laid with, the faster fogs first.
     /// </remarks>
-    public static Estimate Minutes(RoomLight light, StencilEmulsion emulsion, double? lux = null) => Propagation.Through(
+    public static Estimate Minutes(RoomLight light, StencilEmulsion emulsion, double? lux = null)
+    {
+        var alone = Alone(light, emulsion, lux);
+        return emulsion.LaidWith is { } laying && Alone(light, laying, lux) is var under && under.Value < alone.Value ? under : alone;
+    }
+
+    private static Estimate Alone(RoomLight light, StencilEmulsion emulsion, double? lux) => Propagation.Through(
         x => x[0] * x[1],
         [
             new("light of the room", Estimate.WithinFactor(

@@ -12,6 +12,8 @@ public static class Resistance
     /// </remarks>
     public static ResistanceAnswer To(InkKind ink, StencilEmulsion emulsion)
     {
+        if (emulsion.LaidWith is { } laying)
+            return Weaker(To(ink, emulsion.WithoutLaying()), To(ink, laying));
         var name = Name(ink);
         if (emulsion.Resistances?.GetValueOrDefault(ink) is { } graded)
             return new(graded.Grade, graded.Ground, Graded(graded.Grade, name));
@@ -21,6 +23,11 @@ public static class Resistance
             ? new(ResistanceGrade.Good, Ground.Datasheet, $"It is made to stand up to {name}.")
             : new(ResistanceGrade.Poor, Ground.Datasheet, $"It is not made for {name}: its list names {Listed(listed)}.");
     }
+
+    /// <summary>Film and emulsion lie in the ink together: the weaker of them gives way.</summary>
+    private static ResistanceAnswer Weaker(ResistanceAnswer film, ResistanceAnswer laying) => laying.Grade < film.Grade
+        ? laying with { Reason = $"Of the emulsion it is laid with: {laying.Reason}" }
+        : film;
 
     private static ResistanceAnswer ByFamily(InkKind ink, EmulsionFamily family) => (family, ink) switch
     {

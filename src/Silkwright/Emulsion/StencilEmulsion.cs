@@ -57,6 +57,24 @@ public sealed record StencilEmulsion
     /// <summary>Working-curve critical dose where somebody measured it. [mJ/cm²]</summary>
     public double? CriticalDoseMjPerCm2 { get; init; }
 
+    /// <summary>The liquid emulsion a capillary film is laid with; none: it is laid with water, or is no film.</summary>
+    public StencilEmulsion? LaidWith { get; init; }
+
+    /// <summary>The id it has on the shop's shelf: its own, or the film's where the pair of film and emulsion was put together here.</summary>
+    public string ShelfId
+    {
+        get => shelfId ?? Id;
+        init => shelfId = value;
+    }
+
+    private readonly string? shelfId;
+
+    /// <summary>What is poured into the trough: the emulsion itself, or the one that a film is laid with.</summary>
+    public StencilEmulsion Liquid() => LaidWith ?? this;
+
+    /// <summary>The film alone, as laid with water.</summary>
+    public StencilEmulsion WithoutLaying() => this with { LaidWith = null };
+
     /// <summary>Where the values given here come from.</summary>
     public GivenGrounds Grounds { get; init; } = new();
 }

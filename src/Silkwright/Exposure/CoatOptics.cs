@@ -30,9 +30,16 @@ internal static class CoatOptics
 
     /// <summary>
     /// Depth over which the needed exposure grows by e, bleaching included: chosen so that a coat of twice or thrice the
-    /// thickness asks about as much more (diazo bleaches), or more than that (photopolymer does not).
+    /// thickness asks about as much more (diazo bleaches), or more than that (photopolymer does not). Of a film and
+    /// the emulsion it is laid with, the one that lets light less deep.
     /// </summary>
     internal static Estimate PenetrationUm(StencilEmulsion emulsion)
+    {
+        var depth = PenetrationAlone(emulsion);
+        return emulsion.LaidWith is { } laying && PenetrationAlone(laying) is var behind && behind.Value < depth.Value ? behind : depth;
+    }
+
+    private static Estimate PenetrationAlone(StencilEmulsion emulsion)
     {
         if (emulsion.PenetrationDepthUm is { } given)
             return UsualSpread.Around(given, UsualSpread.PenetrationDepth, emulsion.Grounds.PenetrationDepth);

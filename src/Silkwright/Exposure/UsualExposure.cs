@@ -15,7 +15,12 @@ internal static class UsualExposure
     /// <summary>Factor either way before any test. [1]</summary>
     internal const double Spread = 2.5;
 
-    internal static double Seconds(LampKind kind, StencilEmulsion emulsion) => emulsion.RelativeExposure is { } relative
+    /// <summary>Of a film and the emulsion it is laid with, the slower one decides.</summary>
+    internal static double Seconds(LampKind kind, StencilEmulsion emulsion) => emulsion.LaidWith is { } laying
+        ? Math.Max(Alone(kind, emulsion), Alone(kind, laying))
+        : Alone(kind, emulsion);
+
+    private static double Alone(LampKind kind, StencilEmulsion emulsion) => emulsion.RelativeExposure is { } relative
         ? relative * Middle(kind, EmulsionFamily.Diazo)
         : Middle(kind, emulsion.Family);
 

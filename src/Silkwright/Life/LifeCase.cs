@@ -13,6 +13,9 @@ public sealed record LifeCase
     /// <summary>The emulsion is made to stand this ink (its own list, or its family's).</summary>
     public required bool MadeForInk { get; init; }
 
+    /// <summary>The emulsion a capillary film is laid with; none where it is laid with water.</summary>
+    public LayingEmulsion? LaidWith { get; init; }
+
     public StencilFinish Finish { get; init; }
 
     /// <summary>Emulsion over mesh. [µm]</summary>

@@ -46,13 +46,15 @@ internal static class CandidateTrial
             {
                 Family = emulsion.Family,
                 Ink = brief.Colour.Ink,
-                MadeForInk = resistance.Grade == ResistanceGrade.Good,
+                MadeForInk = IsMadeFor(emulsion.WithoutLaying()),
+                LaidWith = emulsion.LaidWith is { } laying ? new LayingEmulsion(laying.Family, IsMadeFor(laying)) : null,
                 Finish = finish,
                 EomUm = coat.EomUm,
                 Impressions = brief.Impressions,
                 WellCured = wellCured,
             });
-            var work = WorkTimes.Of(coat, FamilyValues.NeedsSensitiser(emulsion.Family), SecondsOf(window), finish);
+            var work = WorkTimes.Of(
+                coat, emulsion.Family == EmulsionFamily.CapillaryFilm, FamilyValues.NeedsSensitiser(emulsion.Liquid().Family), SecondsOf(window), finish);
             var lot = PotLife.Of(emulsion, brief.On);
             var (cost, spares) = Price(emulsion, coat, drying, life, work, finish, wellCured, brief);
             return new StencilCandidate
@@ -73,6 +75,8 @@ internal static class CandidateTrial
                 Cost = cost,
             };
         }
+
+        bool IsMadeFor(StencilEmulsion part) => Resistance.To(brief.Colour.Ink, part).Grade == ResistanceGrade.Good;
     }
 
     /// <summary>Emulsion over mesh that the colour wants. [µm]</summary>
@@ -115,9 +119,9 @@ internal static class CandidateTrial
             AirSpeedMPerS = room.AirSpeedMPerS,
             AltitudeM = room.AltitudeM ?? 0,
             WetUm = coat.WetUm,
-            SolidsPercent = FamilyValues.SolidsPercent(emulsion),
+            SolidsPercent = coat.SolidsPercent,
             Family = emulsion.Family,
-            HumidityResistant = emulsion.HumidityResistant ?? false,
+            HumidityResistant = (emulsion.HumidityResistant ?? false) && (emulsion.Liquid().HumidityResistant ?? false),
         });
     }
 
@@ -195,18 +199,20 @@ internal static class CandidateTrial
         var rate = prices.LabourPerHour is { } own ? Estimate.Within(own, 0.05, Ground.MeasuredHere) : WorkTimes.LabourPerHour;
         var stopPerMinute = prices.PressStopPerMinute is { } stop ? Estimate.Within(stop, 0.1, Ground.MeasuredHere) : WorkTimes.StopPerMinute;
         var screensPerDay = brief.Shop.ScreensPerDay is { } pace ? Estimate.Within(pace, 0.2, Ground.MeasuredHere) : WorkTimes.ScreensPerDay;
+        var liquid = emulsion.Liquid();
         var cost = new CostCase
         {
             Screens = 1,
             GramsPerScreen = grams,
-            PricePerKg = FamilyValues.PricePerKg(emulsion),
+            PricePerKg = FamilyValues.PricePerKg(liquid),
+            FilmPerScreen = FilmOf(emulsion, coatedM2),
             Work = work,
             DryingPlacePerScreen = DryingPlace(coat, drying),
             LabourPerHour = rate,
             WastePercent = Waste.SharePercent(new WasteCase(
-                emulsion.Family,
-                emulsion.Price?.Grams ?? ContainerPrice.UsualGrams,
-                PotLife.LifeDays(emulsion),
+                liquid.Family,
+                liquid.Price?.Grams ?? ContainerPrice.UsualGrams,
+                PotLife.LifeDays(liquid),
                 Propagation.Through(x => x[0] * x[1], [new("pace", screensPerDay), new("emulsion on a screen", grams)]).Estimate)),
             ExpectedFailures = life.ExpectedFailures,
             RemakeChance = RemakeChance(wellCured, drying),
@@ -224,6 +230,12 @@ internal static class CandidateTrial
         Estimate StopCost(Estimate stopMinutes) =>
             Propagation.Through(x => x[0] * x[1], [new("stop", stopMinutes), new("cost of a stop", stopPerMinute)]).Estimate;
     }
+
+    /// <summary>The film under a film laid with emulsion; one laid with water is itself what is on the screen. [currency/screen]</summary>
+    private static Estimate FilmOf(StencilEmulsion emulsion, Estimate coatedM2) => emulsion.LaidWith is null
+        ? Estimate.Exact(0, Ground.Model)
+        : Propagation.Through(
+            x => x[0] * x[1], [new("price of the film", FamilyValues.FilmPricePerM2(emulsion)), new("area", coatedM2)]).Estimate;
 
     /// <summary>The coat takes its place once for each drying; where it never gets safe, until the next morning.</summary>
     private static Estimate DryingPlace(CoatPrediction coat, DryingResult drying)

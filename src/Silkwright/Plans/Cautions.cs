@@ -10,9 +10,10 @@ public static class Cautions
     public static IReadOnlyList<Caution> For(StencilEmulsion? emulsion, InkKind ink, StencilFinish finish)
     {
         var cautions = new List<Caution>();
-        if (emulsion is not null && FamilyValues.NeedsSensitiser(emulsion.Family))
+        EmulsionFamily[] families = emulsion is null ? [] : [emulsion.Family, emulsion.Liquid().Family];
+        if (families.Any(FamilyValues.NeedsSensitiser))
             Add("Before mixing", CautionLevel.Caution, "The sensitiser can irritate, and make skin allergic for life. Gloves, no dust, rinse at once; its safety data sheet decides.");
-        if (emulsion?.Family is EmulsionFamily.DualCure or EmulsionFamily.Photopolymer)
+        if (families.Any(family => family is EmulsionFamily.DualCure or EmulsionFamily.Photopolymer))
             Add("Before coating", CautionLevel.Caution, "Some coats of this kind hold acrylates, which can make skin allergic for life. Nitrile gloves, no skin contact; the safety data sheet says whether this one does.");
         Add("Before drying", CautionLevel.Warning, "Heat and dust are a fire load. A cabinet with thermostat and over-temperature cut-out, clean filters, no solvents or aerosols inside, not left alone. Above 40 °C the coat itself begins to harden.");
         Add("Before exposing", CautionLevel.Warning, "Ultraviolet and violet light burn eyes and skin, and some people are far more sensitive than others. Closed cover or curtain, never look in; the lamp's manual and local rules decide.");

@@ -28,7 +28,7 @@ internal static class ColourPlanner
             Frame = frame,
             Impressions = checked(job.Run * colour.ImpressionsPerGarment),
             On = job.Date,
-            Shop = shop,
+            Shop = shop with { Emulsions = LaidFilms.Offer(shop, colour.Ink, job.Date) },
         };
         var detail = DetailCheck.Of(mesh, meshes, carried, needs);
         var contest = EmulsionContest.Of(brief);

@@ -17,6 +17,9 @@ public static class WorkTimes
     /// <summary>One wet stroke. [min]</summary>
     private const double MinutesPerStroke = 0.5;
 
+    /// <summary>Cutting a capillary film, laying it and peeling its carrier off. Guess, no source. [min]</summary>
+    private const double MinutesToLayFilm = 2.5;
+
     /// <summary>Putting a screen up to dry and fetching it. [min]</summary>
     private const double MinutesPerDrying = 2;
 
@@ -66,12 +69,12 @@ public static class WorkTimes
     public static readonly Estimate ScreensPerDay = new(8, 3, 25, Ground.CommonPractice);
 
     /// <summary>Hands-on minutes for one screen.</summary>
-    public static ScreenWork Of(CoatPrediction coat, bool mixed, double exposureSeconds, StencilFinish finish)
+    public static ScreenWork Of(CoatPrediction coat, bool film, bool mixed, double exposureSeconds, StencilFinish finish)
     {
         var strokes = coat.Strokes.Count;
         var dryings = 1 + coat.Strokes.Count(stroke => stroke.AfterDrying);
         return new ScreenWork(
-            Coating: Habit((strokes * MinutesPerStroke) + (mixed ? MinutesToMixPerScreen : 0)),
+            Coating: Habit((strokes * MinutesPerStroke) + (film ? MinutesToLayFilm : 0) + (mixed ? MinutesToMixPerScreen : 0)),
             Drying: Habit(dryings * MinutesPerDrying),
             Exposing: Habit(exposureSeconds / 60 * WaitingShare),
             Making: MakingMinutes,

@@ -42,6 +42,8 @@ public static class PotLife
     /// </exception>
     public static LotState Of(StencilEmulsion emulsion, DateOnly on)
     {
+        if (emulsion.LaidWith is { } laying)
+            return Sooner(Of(emulsion.WithoutLaying(), on), Of(laying, on));
         ThrowIfLater(emulsion.ReceivedOn, on, "received");
         ThrowIfLater(emulsion.SensitisedOn, on, "mixed");
         var life = LifeDays(emulsion);
@@ -60,6 +62,15 @@ public static class PotLife
             Notes = NotesOn(emulsion, life, mixedOn is not null, left),
         };
     }
+
+    /// <summary>A film laid with emulsion can be made as long as both lots keep.</summary>
+    private static LotState Sooner(LotState film, LotState laying) => new()
+    {
+        LifeDays = laying.LifeDays,
+        DaysLeft = film.DaysLeft is { } left && laying.DaysLeft is { } other ? Earlier(left, other) : film.DaysLeft ?? laying.DaysLeft,
+        Over = film.Over || laying.Over,
+        Notes = [.. film.Notes, .. laying.Notes],
+    };
 
     /// <summary>
     /// Days of use at the store's temperature: from mixing for a two-part emulsion, mixed yet or not; from receipt for one that

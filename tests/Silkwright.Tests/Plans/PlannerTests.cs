@@ -41,14 +41,21 @@ public class PlannerTests
                 continue;
             }
 
-            if (emulsion.Resists is { } resists)
-                Assert.Contains(colour.Colour.Ink, resists);
-            else if (emulsion.Family == EmulsionFamily.Photopolymer)
-                Assert.True(colour.Colour.Ink is not (InkKind.WaterBased or InkKind.Discharge), "an unspecified photopolymer never meets water");
-            Assert.False(IsOver(emulsion), $"{emulsion} is over");
-            if (shop.Room.Light == RoomLight.White)
-                Assert.NotEqual(EmulsionFamily.Photopolymer, emulsion.Family);
+            HoldsTheHardLimits(emulsion, colour.Colour.Ink, shop);
+            if (emulsion.LaidWith is { } laying)
+                HoldsTheHardLimits(laying, colour.Colour.Ink, shop);
         }
+    }
+
+    private static void HoldsTheHardLimits(StencilEmulsion emulsion, InkKind ink, Shop shop)
+    {
+        if (emulsion.Resists is { } resists)
+            Assert.Contains(ink, resists);
+        else if (emulsion.Family == EmulsionFamily.Photopolymer)
+            Assert.True(ink is not (InkKind.WaterBased or InkKind.Discharge), "an unspecified photopolymer never meets water");
+        Assert.False(IsOver(emulsion), $"{emulsion} is over");
+        if (shop.Room.Light == RoomLight.White)
+            Assert.NotEqual(EmulsionFamily.Photopolymer, emulsion.Family);
     }
 
     /// <summary>A lot kept at or above 21 °C for longer than its own pot life is over whatever else is said. Trade rule, common practice.</summary>

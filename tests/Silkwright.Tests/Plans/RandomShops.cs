@@ -57,15 +57,23 @@ internal static class RandomShops
         from humidity in Gen.Double[10, 98]
         from light in Gen.OneOf<RoomLight?>(null, RoomLight.Yellow, RoomLight.Filtered, RoomLight.White)
         from pace in Gen.Double[0.1, 60]
+        from laid in Gen.Bool
         select new Shop
         {
             Meshes = [.. meshes.Distinct()],
-            Emulsions = [.. emulsions.DistinctBy(e => e.Id)],
+            Emulsions = laid ? Laid([.. emulsions.DistinctBy(e => e.Id)]) : [.. emulsions.DistinctBy(e => e.Id)],
             Lamps = lamps,
             Troughs = [new Trough("edge", edge)],
             Room = new Room { Celsius = celsius, HumidityPercent = humidity, Light = light },
             ScreensPerDay = pace,
         };
+
+    /// <summary>Its films laid with its first liquid, whether the pair makes sense or not.</summary>
+    private static StencilEmulsion[] Laid(StencilEmulsion[] emulsions)
+    {
+        var liquid = emulsions.FirstOrDefault(emulsion => emulsion.Family != EmulsionFamily.CapillaryFilm);
+        return [.. emulsions.Select(emulsion => emulsion.Family == EmulsionFamily.CapillaryFilm ? emulsion with { LaidWith = liquid } : emulsion)];
+    }
 
     private static readonly Gen<JobColour> Colour =
         from ink in Ink

@@ -61,6 +61,7 @@ internal static class SamplePlans
             EomUm = new Estimate(6.2, 4.6, 7.9, Ground.Model),
             StencilUm = new Estimate(58.9, 55, 63, Ground.Model),
             WetUm = new Estimate(92, 76, 110, Ground.Model),
+            SolidsPercent = new Estimate(40, 38, 42, Ground.Datasheet),
             GramsPerM2 = new Estimate(98, 80, 118, Ground.Model),
             Drivers = [new("pressure of the stroke", 58), new("edge of the trough", 27), new("solids", 15)],
         },
