@@ -29,9 +29,12 @@ public sealed partial class RunningWeb : IAsyncLifetime
     }
 
     /// <summary>The fields of a page's form that its server needs back.</summary>
-    public async Task<Dictionary<string, string>> HiddenFieldsAsync(string page, string formName)
+    public async Task<Dictionary<string, string>> HiddenFieldsAsync(string page, string formName) =>
+        HiddenFieldsOf(await Browser.GetStringAsync(page), formName);
+
+    /// <summary>The same of a page that was shown already.</summary>
+    public static Dictionary<string, string> HiddenFieldsOf(string html, string formName)
     {
-        var html = await Browser.GetStringAsync(page);
         var form = Forms().Matches(html).Select(m => m.Value).First(f => f.Contains($"value=\"{formName}\"", StringComparison.Ordinal));
         return Hidden().Matches(form)
             .Select(m => m.Value)

@@ -83,7 +83,7 @@ public sealed class CatalogueTests(RunningWeb web) : IClassFixture<RunningWeb>
     [Fact]
     public async Task One_to_fill_in_is_given()
     {
-        var answer = await web.Browser.GetAsync("/api/catalogue", Cancel);
+        var answer = await web.Browser.GetAsync("/api/catalogue/template", Cancel);
         Assert.Equal("text/csv", answer.Content.Headers.ContentType!.MediaType);
         Assert.StartsWith("emulsion,property,value,ground,source,date", await answer.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
     }
