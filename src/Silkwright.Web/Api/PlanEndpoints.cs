@@ -1,3 +1,4 @@
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using Silkwright.Artwork;
 using Silkwright.Contracts;
@@ -16,15 +17,21 @@ internal static class PlanEndpoints
             var body = await Documents.ReadAsync(request, cancel);
             var problems = new ProblemList();
             var job = Read(() => JobReader.Read(Part(body, "job"), "job"), problems);
-            var shop = body["shop"] is null ? await desk.ShopAsync(null, cancel) : Read(() => ShopReader.Read(Part(body, "shop"), "shop"), problems);
+            var shop = body["shop"] is null ? null : Read(() => ShopReader.Read(Part(body, "shop"), "shop"), problems);
+            var catalogue = Documents.Text(body, "catalogue") is { } text ? Read(() => CatalogueReader.Read(text, "catalogue"), problems) : null;
+            var keptAsked = body["keptCatalogue"]?.GetValueKind() == JsonValueKind.True;
+            if (keptAsked && body["catalogue"] is not null)
+                problems.Add("Two catalogues are asked for.", "catalogue, keptCatalogue", "Keep one of the two.");
             foreach (var film in job?.Films ?? [])
                 problems.Add($"The film {film} cannot be read from here.", "job: film", "Describe that colour by needs or kind, or save the job with its films at /jobs and ask /api/jobs/ID/plan.");
             problems.ThrowIfAny();
-            return Documents.Ok(PlanDocument.Of(Planner.Plan(job!.ToJob(desk.Today, new Dictionary<string, FilmMeasurement>()), shop!)));
+            var (known, notes) = await desk.KnownShopAsync(shop, catalogue, keptAsked, cancel);
+            var plan = Planner.Plan(job!.ToJob(desk.Today, new Dictionary<string, FilmMeasurement>()), known);
+            return Documents.Ok(PlanDocument.Of(plan with { Notes = [.. notes, .. plan.Notes] }));
         })
         .Accepts<JsonObject>("application/json")
         .WithSummary("The stencil plan of a job")
-        .WithDescription("Body: {\"job\": JOB.json, \"shop\": SHOP.json or left out for the shop kept here}.")
+        .WithDescription("Body: {\"job\": JOB.json, \"shop\": SHOP.json or left out for the shop kept here, \"catalogue\"?: a catalogue's text, \"keptCatalogue\"?: true}. A catalogue's emulsions are weighed beside the shop's.")
         .Produces<JsonObject>()
         .ProducesProblem(StatusCodes.Status400BadRequest)
         .DisableAntiforgery();

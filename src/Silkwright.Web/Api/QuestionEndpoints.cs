@@ -16,7 +16,7 @@ internal static class QuestionEndpoints
         Add(api, "/dry/air", "The state of moist air", AirQuestion.Fields, given => AirDocument.Of(AirQuestion.Answer(given)));
         api.MapGet("/choose", Choose)
             .WithSummary("Which emulsion for an ink and a run")
-            .WithDescription(Describe(EmulsionQuestion.Fields))
+            .WithDescription($"{Describe(EmulsionQuestion.Fields)}\nshelf: which emulsions are weighed: usual, own, catalogue (the kept one's) or ownAndCatalogue.")
             .Produces<JsonObject>()
             .ProducesProblem(StatusCodes.Status400BadRequest);
         Add(api, "/dry/time", "How long a coat dries", DryingQuestion.Fields, given => DryingDocument.Of(DryingQuestion.Answer(given)));
@@ -30,7 +30,7 @@ internal static class QuestionEndpoints
             .Produces<JsonObject>()
             .ProducesProblem(StatusCodes.Status400BadRequest);
 
-    /// <summary>For one emulsion of each usual kind; with <c>shelf=own</c>, out of the shop's.</summary>
+    /// <summary>For one emulsion of each usual kind, or out of what <c>shelf</c> names: <see cref="AskedShelf"/>.</summary>
     private static async Task<IResult> Choose(HttpRequest request, JobDesk desk, CancellationToken cancel) =>
         Documents.Ok(EmulsionAnswerDocument.Of(await AskedQuestion.Of(request.Query).AnswerAsync(desk, cancel)));
 

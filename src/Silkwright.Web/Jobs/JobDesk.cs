@@ -1,6 +1,9 @@
+using Silkwright.Answers;
+using Silkwright.Catalogue;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
 using Silkwright.Plans;
+using Silkwright.Records.Catalogues;
 using Silkwright.Records.Films;
 using Silkwright.Records.Jobs;
 using Silkwright.Records.Shops;
@@ -10,14 +13,34 @@ using Silkwright.Web.Measuring;
 namespace Silkwright.Web.Jobs;
 
 /// <summary>Lays a job's document, its films and its shop together, and plans it once its films are measured.</summary>
-public sealed class JobDesk(JobRecords jobs, ShopRecords shops, FilmRecords films, FilmBench bench, TimeProvider time)
+public sealed class JobDesk(JobRecords jobs, ShopRecords shops, CatalogueRecords catalogues, FilmRecords films, FilmBench bench, TimeProvider time)
 {
     /// <summary>Today in the shop's time zone.</summary>
     public DateOnly Today => DateOnly.FromDateTime(time.GetLocalNow().DateTime);
 
-    /// <summary>The shop as it stands, described or not.</summary>
-    public async Task<Shop> ShopAsync(string? key, CancellationToken cancel) =>
-        await shops.CurrentAsync(key, cancel) is { } revision ? ShopReader.Read(revision.Text, "shop") : new Shop();
+    /// <summary>The shop as it stands, described or not, its emulsions completed by the kept catalogue.</summary>
+    public async Task<Shop> ShopAsync(string? key, CancellationToken cancel) => (await KnownShopAsync(key, cancel)).Shop;
+
+    /// <summary>The same with notes on what the kept catalogue has told.</summary>
+    public async Task<(Shop Shop, IReadOnlyList<Note> Notes)> KnownShopAsync(string? key, CancellationToken cancel)
+    {
+        var shop = await ToldShopAsync(key, cancel);
+        return await catalogues.CurrentAsync(cancel) is { } kept ? CatalogueShelf.Complete(shop, kept.Catalogue) : (shop, []);
+    }
+
+    /// <summary>A shop, with a catalogue where one is asked for: it completes the shop's emulsions, and its others stand after them.</summary>
+    /// <param name="given">None: the default shop kept here, completed by the kept catalogue even where none is asked for.</param>
+    /// <param name="catalogue">The catalogue asked for.</param>
+    /// <param name="keptCatalogue">The kept one is asked for.</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <exception cref="InputProblemException">No catalogue is kept, or it tells no emulsion's family.</exception>
+    public async Task<(Shop Shop, IReadOnlyList<Note> Notes)> KnownShopAsync(Shop? given, EmulsionCatalogue? catalogue, bool keptCatalogue, CancellationToken cancel)
+    {
+        var asked = keptCatalogue ? (await catalogues.RequireAsync(cancel)).Catalogue : catalogue;
+        if (asked is not null)
+            return CatalogueShelf.Add(given ?? await ToldShopAsync(null, cancel), asked);
+        return given is null ? await KnownShopAsync(null, cancel) : (given, []);
+    }
 
     /// <summary>A job; none when no job has this id. Films not yet measured are put on the bench.</summary>
     public async Task<JobSight?> SeeAsync(string jobId, CancellationToken cancel)
@@ -36,9 +59,9 @@ public sealed class JobDesk(JobRecords jobs, ShopRecords shops, FilmRecords film
         {
             try
             {
-                plan = Planner.Plan(
-                    document.ToJob(Today, sights.ToDictionary(f => f.Name, f => f.Measurement!)),
-                    await ShopAsync(revision.ShopKey, cancel));
+                var (shop, told) = await KnownShopAsync(revision.ShopKey, cancel);
+                plan = Planner.Plan(document.ToJob(Today, sights.ToDictionary(f => f.Name, f => f.Measurement!)), shop);
+                plan = plan with { Notes = [.. told, .. plan.Notes] };
             }
             catch (InputProblemException fault)
             {
@@ -66,6 +89,9 @@ public sealed class JobDesk(JobRecords jobs, ShopRecords shops, FilmRecords film
 
         return (work, leftOut);
     }
+
+    private async Task<Shop> ToldShopAsync(string? key, CancellationToken cancel) =>
+        await shops.CurrentAsync(key, cancel) is { } revision ? ShopReader.Read(revision.Text, "shop") : new Shop();
 
     private async Task<IReadOnlyList<FilmSight>> FilmsAsync(string jobId, JobDocument document, CancellationToken cancel)
     {

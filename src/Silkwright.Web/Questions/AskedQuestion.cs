@@ -8,11 +8,10 @@ namespace Silkwright.Web.Questions;
 
 /// <summary>A question as it stands in an address: it can be kept, sent and asked again.</summary>
 /// <param name="Given">What was typed, by the names of the question's fields; empty ones left out.</param>
-/// <param name="OwnShelf">Out of this shop's emulsions instead of one of each usual kind.</param>
-public sealed record AskedQuestion(IReadOnlyDictionary<string, string> Given, bool OwnShelf)
+/// <param name="OutOf">Which emulsions are weighed.</param>
+public sealed record AskedQuestion(IReadOnlyDictionary<string, string> Given, AskedShelf OutOf)
 {
     private const string ShelfName = "shelf";
-    private const string OwnShelfWord = "own";
 
     /// <summary>Somebody has asked: anything at all was typed.</summary>
     public bool IsAsked => Given.Count > 0;
@@ -22,7 +21,7 @@ public sealed record AskedQuestion(IReadOnlyDictionary<string, string> Given, bo
             .Select(field => KeyValuePair.Create(field.Name, Typed(field, query[field.Name].ToString().Trim())))
             .Where(given => given.Value.Length > 0)
             .ToDictionary(),
-        query[ShelfName] == OwnShelfWord);
+        Enum.TryParse<AskedShelf>(query[ShelfName], ignoreCase: true, out var shelf) && Enum.IsDefined(shelf) ? shelf : AskedShelf.Usual);
 
     /// <summary>The form asks for humidity in percent: a bare number there is one.</summary>
     private static string Typed(QuestionField field, string text) =>
@@ -47,7 +46,17 @@ public sealed record AskedQuestion(IReadOnlyDictionary<string, string> Given, bo
         return JobReader.Read(JobWriter.Write(job), "this form");
     }
 
-    /// <exception cref="InputProblemException">Something typed is wrong or missing; carries every fault.</exception>
-    public async Task<EmulsionAnswer> AnswerAsync(JobDesk desk, CancellationToken cancel) => EmulsionQuestion.Answer(
-        new GivenTexts(Given), OwnShelf ? await desk.ShopAsync(null, cancel) : new Shop(), desk.Today);
+    /// <exception cref="InputProblemException">Something typed is wrong or missing; carries every fault. Or the kept catalogue is asked for, and none is kept.</exception>
+    public async Task<EmulsionAnswer> AnswerAsync(JobDesk desk, CancellationToken cancel)
+    {
+        var (shop, notes) = OutOf switch
+        {
+            AskedShelf.Own => await desk.KnownShopAsync(null, cancel),
+            AskedShelf.Catalogue => await desk.KnownShopAsync(new Shop(), null, keptCatalogue: true, cancel),
+            AskedShelf.OwnAndCatalogue => await desk.KnownShopAsync(null, null, keptCatalogue: true, cancel),
+            _ => (new Shop(), []),
+        };
+        var answer = EmulsionQuestion.Answer(new GivenTexts(Given), shop, desk.Today);
+        return answer with { Assumed = [.. answer.Assumed, .. notes] };
+    }
 }

@@ -17,54 +17,75 @@ public static class CatalogueEmulsion
 
     /// <summary>The values used, each with its ground; none while nobody has told the family, without which nothing can be reckoned.</summary>
     /// <remarks>What the sheet leaves open, the family answers, and says so: <see cref="FamilyValues"/>.</remarks>
-    public static StencilEmulsion? Of(CatalogueSheet sheet)
+    public static StencilEmulsion? Of(CatalogueSheet sheet) => sheet.Family is { } family
+        ? Complete(new StencilEmulsion { Id = sheet.Emulsion, Family = family }, sheet).Emulsion
+        : null;
+
+    /// <summary>What a shop leaves open of its emulsion, filled from the sheet; every figure of its own stands.</summary>
+    /// <param name="own">As the shop describes it. Its list of inks is an answer on every ink, and its working curve is one of two figures: neither is filled in part.</param>
+    /// <param name="sheet">Of the same emulsion.</param>
+    /// <returns>The emulsion, and the lines taken; nothing is taken where the sheet tells another family.</returns>
+    public static (StencilEmulsion Emulsion, IReadOnlyList<SheetLine> Taken) Complete(StencilEmulsion own, CatalogueSheet sheet)
     {
-        if (sheet.Family is not { } family)
-            return null;
-        var price = Cheapest(sheet);
-        var usual = new GivenGrounds();
-        return new StencilEmulsion
+        if (sheet.Family is { } family && family != own.Family)
+            return (own, []);
+        var taken = new List<SheetLine>();
+        var grounds = own.Grounds;
+        var curve = own.PenetrationDepthUm ?? own.CriticalDoseMjPerCm2;
+        var completed = own with
         {
-            Id = sheet.Emulsion,
-            Family = family,
-            Resistances = Resistances(sheet),
-            SolidsPercent = Number(CatalogueProperties.Solids),
-            PotLifeDays = Number(CatalogueProperties.PotLife),
-            ShelfLifeMonths = Number(CatalogueProperties.ShelfLife),
-            RelativeExposure = Number(CatalogueProperties.RelativeExposure),
-            HumidityResistant = YesNo(CatalogueProperties.HumidityResistant),
-            SeeThrough = YesNo(CatalogueProperties.SeeThrough),
-            Price = price is null ? null : PriceOf(price),
-            FilmThicknessUm = Number(CatalogueProperties.FilmThickness),
-            PenetrationDepthUm = Number(CatalogueProperties.PenetrationDepth),
-            CriticalDoseMjPerCm2 = Number(CatalogueProperties.CriticalDose),
-            Grounds = new GivenGrounds
-            {
-                Solids = GroundOf(CatalogueProperties.Solids) ?? usual.Solids,
-                PotLife = GroundOf(CatalogueProperties.PotLife) ?? usual.PotLife,
-                ShelfLife = GroundOf(CatalogueProperties.ShelfLife) ?? usual.ShelfLife,
-                RelativeExposure = GroundOf(CatalogueProperties.RelativeExposure) ?? usual.RelativeExposure,
-                FilmThickness = GroundOf(CatalogueProperties.FilmThickness) ?? usual.FilmThickness,
-                PenetrationDepth = GroundOf(CatalogueProperties.PenetrationDepth) ?? usual.PenetrationDepth,
-                Price = price?.Used.Ground ?? usual.Price,
-            },
+            Resistances = own.Resists is null ? Resistances() : own.Resistances,
+            SolidsPercent = own.SolidsPercent ?? Number(CatalogueProperties.Solids, ground => grounds = grounds with { Solids = ground }),
+            PotLifeDays = own.PotLifeDays ?? Number(CatalogueProperties.PotLife, ground => grounds = grounds with { PotLife = ground }),
+            ShelfLifeMonths = own.ShelfLifeMonths ?? Number(CatalogueProperties.ShelfLife, ground => grounds = grounds with { ShelfLife = ground }),
+            RelativeExposure = own.RelativeExposure ?? Number(CatalogueProperties.RelativeExposure, ground => grounds = grounds with { RelativeExposure = ground }),
+            HumidityResistant = own.HumidityResistant ?? YesNo(CatalogueProperties.HumidityResistant),
+            SeeThrough = own.SeeThrough ?? YesNo(CatalogueProperties.SeeThrough),
+            Price = own.Price ?? Price(),
+            FilmThicknessUm = own.FilmThicknessUm ?? Number(CatalogueProperties.FilmThickness, ground => grounds = grounds with { FilmThickness = ground }),
+            PenetrationDepthUm = curve is null ? Number(CatalogueProperties.PenetrationDepth, ground => grounds = grounds with { PenetrationDepth = ground }) : own.PenetrationDepthUm,
+            CriticalDoseMjPerCm2 = curve is null ? Number(CatalogueProperties.CriticalDose) : own.CriticalDoseMjPerCm2,
         };
+        return (completed with { Grounds = grounds }, taken);
 
-        SheetLine? Line(CatalogueProperty property) => sheet.Line(property, property.UsualAt);
-        double? Number(CatalogueProperty property) => Line(property)?.Used.Value.Number;
-        Ground? GroundOf(CatalogueProperty property) => Line(property)?.Used.Ground;
+        SheetLine? Take(SheetLine? line)
+        {
+            if (line is not null)
+                taken.Add(line);
+            return line;
+        }
+
+        SheetLine? Line(CatalogueProperty property) => property.IsAskedOf(own.Family) ? Take(sheet.Line(property, property.UsualAt)) : null;
+
+        double? Number(CatalogueProperty property, Action<Ground>? stand = null)
+        {
+            var line = Line(property);
+            if (line is not null)
+                stand?.Invoke(line.Used.Ground);
+            return line?.Used.Value.Number;
+        }
+
         bool? YesNo(CatalogueProperty property) => Line(property)?.Used.Value.Word is { } word ? word == "yes" : null;
-    }
 
-    private static Dictionary<InkKind, GivenResistance>? Resistances(CatalogueSheet sheet)
-    {
-        var graded = Inks
-            .Select(pair => (pair.Ink, Line: sheet.Line(pair.Property)))
-            .Where(pair => pair.Line is not null)
-            .ToDictionary(
-                pair => pair.Ink,
-                pair => new GivenResistance(Enum.Parse<ResistanceGrade>(pair.Line!.Used.Value.Word!, ignoreCase: true), pair.Line.Used.Ground));
-        return graded.Count == 0 ? null : graded;
+        ContainerPrice? Price()
+        {
+            if (Take(Cheapest(sheet)) is not { } line)
+                return null;
+            grounds = grounds with { Price = line.Used.Ground };
+            return PriceOf(line);
+        }
+
+        Dictionary<InkKind, GivenResistance>? Resistances()
+        {
+            var graded = own.Resistances?.ToDictionary() ?? [];
+            foreach (var (ink, property) in Inks.Where(pair => !graded.ContainsKey(pair.Ink)))
+            {
+                if (Line(property) is { } line)
+                    graded.Add(ink, new GivenResistance(Enum.Parse<ResistanceGrade>(line.Used.Value.Word!, ignoreCase: true), line.Used.Ground));
+            }
+
+            return graded.Count == 0 ? null : graded;
+        }
     }
 
     /// <summary>The container in which a kilogram costs least.</summary>

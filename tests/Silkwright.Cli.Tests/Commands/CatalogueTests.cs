@@ -1,11 +1,16 @@
 using Silkwright.Cli.Tests.Schema;
+using Silkwright.Records.Store;
 
 namespace Silkwright.Cli.Tests.Commands;
 
 /// <summary><c>catalogue</c>, and <c>choose --catalogue</c>, from the outside.</summary>
 public sealed class CatalogueTests : IDisposable
 {
+    private const string Job = """{ "name": "Phone", "run": 300, "colours": [ { "name": "White", "ink": "plastisol", "kind": "leftChestSpot" } ] }""";
+
     private static readonly string Demo = House.Of("demo", "catalogue.csv");
+
+    private static readonly CancellationToken Cancel = TestContext.Current.CancellationToken;
 
     private readonly TemporaryFolder folder = new();
 
@@ -89,7 +94,7 @@ public sealed class CatalogueTests : IDisposable
         Assert.Equal((1, "Ines"), ((int)first.Document["kept"]!["revision"]!, (string)first.Document["kept"]!["savedBy"]!));
         Assert.Contains("Siskin 48", first.Document["changes"]!["new"]!.AsArray().Select(name => (string)name!));
 
-        var text = (await File.ReadAllTextAsync(Demo, TestContext.Current.CancellationToken)).Replace("solidsPercent,43.5%,measuredHere", "solidsPercent,41%,measuredHere", StringComparison.Ordinal);
+        var text = (await File.ReadAllTextAsync(Demo, Cancel)).Replace("solidsPercent,43.5%,measuredHere", "solidsPercent,41%,measuredHere", StringComparison.Ordinal);
         var changed = folder.Write("changed.csv", text);
         var told = await ShellRun.Of("catalogue", "keep", changed, "--data", data, "--by", "Bram", "--only-tell");
         Assert.Contains("Changed: Siskin 48", told.Output, StringComparison.Ordinal);
@@ -113,5 +118,54 @@ public sealed class CatalogueTests : IDisposable
         Assert.Equal(2, (await ShellRun.Of("catalogue", "show", Demo, "Linnet 28", "--data", Path.Combine(folder.Path, "empty"))).ExitCode);
         Assert.Equal(2, (await ShellRun.Of("catalogue", "show")).ExitCode);
         Assert.Equal(2, (await ShellRun.Of("catalogue", "keep", Demo, "--data", Path.Combine(folder.Path, "empty"), "--by", " ")).ExitCode);
+    }
+
+    [Fact]
+    public async Task A_plan_holds_the_catalogues_emulsions_beside_the_shops_and_says_so()
+    {
+        var job = folder.Write("job.json", Job);
+        var shop = folder.Write("shop.json", """{ "name": "Quay", "emulsions": [ { "id": "Linnet 28", "family": "diazo", "solidsPercent": 31 } ] }""");
+        var run = await ShellRun.Of("plan", job, "--shop", shop, "--catalogue", Demo, "--json");
+        Assert.Equal((0, ""), (run.ExitCode, run.Error));
+        Assert.Empty(SchemaCheck.Faults("plan.json", run.Document));
+        var colour = run.Document["colours"]![0]!;
+        var named = colour["beaten"]!.AsArray().Select(one => (string?)one!["emulsion"]).Append((string?)colour["emulsion"]).ToArray();
+        Assert.Contains("Linnet 28", named);
+        Assert.Contains("Siskin 48", named);
+        var notes = run.Document["notes"]!.AsArray().Select(note => (string)note!["text"]!).ToArray();
+        Assert.Contains(notes, note => note.StartsWith("Weighed out of the catalogue beside the shop's own", StringComparison.Ordinal));
+        Assert.Contains(notes, note => note.StartsWith("Linnet 28:", StringComparison.Ordinal) && note.Contains("price of a container", StringComparison.Ordinal));
+        Assert.DoesNotContain(notes, note => note.StartsWith("Linnet 28:", StringComparison.Ordinal) && note.Contains("solids", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_kept_shop_knows_what_the_kept_catalogue_knows_and_weighs_its_others_where_asked()
+    {
+        var data = Path.Combine(folder.Path, "data");
+        var job = folder.Write("job.json", Job);
+        var store = await SilkwrightStore.OpenAsync(DataFolder.Open(data), TimeProvider.System, Cancel);
+        _ = await store.Shops.SaveAsync("quay", """{ "name": "Quay", "emulsions": [ { "id": "Linnet 28", "family": "diazo" } ] }""", "Ines", "First look round", cancel: Cancel);
+        _ = await ShellRun.Of("catalogue", "keep", Demo, "--data", data, "--by", "Ines");
+
+        var plan = (await ShellRun.Of("plan", job, "--data", data, "--json")).Document;
+        Assert.Contains(plan["notes"]!.AsArray(), note => (string)note!["text"]! is { } text && text.Contains("solids by weight 28 %, ", StringComparison.Ordinal)
+            && text.Contains("(invented sheet, edition 1, 2024-03-12)", StringComparison.Ordinal) && (string?)note["ground"] == "datasheet");
+        Assert.Empty(plan["colours"]![0]!["beaten"]!.AsArray());
+
+        var choice = await ShellRun.Of("choose", "--ink", "plastisol", "--run", "300", "--data", data, "--kept-catalogue", "--json");
+        Assert.Contains("Siskin 48", choice.Document["candidates"]!.AsArray().Select(one => (string?)one!["emulsion"]));
+        Assert.Contains("solids by weight 28 %", choice.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("none is named", "--kept-catalogue")]
+    [InlineData("No catalogue is kept here yet", "--kept-catalogue", "--data", "empty")]
+    [InlineData("Two catalogues are asked for", "--kept-catalogue", "--data", "empty", "--catalogue", "c.csv")]
+    public async Task A_catalogue_that_is_nowhere_is_told_with_what_to_do(string said, params string[] options)
+    {
+        var at = options.Select(option => option is "empty" or "c.csv" ? Path.Combine(folder.Path, option) : option);
+        var run = await ShellRun.Of(["choose", "--ink", "plastisol", "--run", "300", .. at]);
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Contains(said, run.Error, StringComparison.Ordinal);
     }
 }

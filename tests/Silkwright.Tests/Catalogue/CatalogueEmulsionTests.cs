@@ -91,12 +91,13 @@ public sealed class CatalogueEmulsionTests
     }
 
     [Fact]
-    public void The_shop_has_its_own_emulsions_first_and_what_it_describes_itself_stands()
+    public void The_shop_has_its_own_emulsions_first_and_the_catalogues_others_stand_after_them()
     {
-        var shop = new Shop { Emulsions = [new StencilEmulsion { Id = "invented", Family = EmulsionFamily.Photopolymer, SolidsPercent = 45 }] };
+        var shop = new Shop { Emulsions = [new StencilEmulsion { Id = "invented", Family = EmulsionFamily.Diazo, SolidsPercent = 45 }] };
         var catalogue = new EmulsionCatalogue(
         [
             Word(CatalogueProperties.Family, "diazo", Ground.Datasheet),
+            Solids(30, Ground.MeasuredHere, 2025),
             Word(CatalogueProperties.Family, "dualCure", Ground.Datasheet) with { Emulsion = "Other" },
             Solids(30, Ground.Datasheet, 2025) with { Emulsion = "Nameless kind" },
         ]);
@@ -105,8 +106,77 @@ public sealed class CatalogueEmulsionTests
 
         Assert.Equal(["invented", "Other"], both.Emulsions.Select(emulsion => emulsion.Id));
         Assert.Equal(45, both.Emulsions[0].SolidsPercent);
-        Assert.Contains(notes, note => note.Text.Contains("Nameless kind is left out", StringComparison.Ordinal));
-        Assert.Equal(2, notes.Count);
+        Assert.Collection(
+            notes,
+            note => Assert.EndsWith("Other.", note.Text, StringComparison.Ordinal),
+            note => Assert.Contains("Nameless kind is left out", note.Text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void What_the_shop_leaves_open_the_catalogue_tells_with_its_source_and_ground()
+    {
+        var shop = new Shop
+        {
+            Emulsions =
+            [
+                new StencilEmulsion { Id = "Invented", Family = EmulsionFamily.Diazo, SolidsPercent = 45, Lot = "I-1", Grounds = new GivenGrounds { Solids = Ground.MeasuredHere } },
+            ],
+        };
+        var catalogue = new EmulsionCatalogue(
+        [
+            Solids(30, Ground.Datasheet, 2025),
+            At(CatalogueProperties.PotLife, 21, 30, Ground.MeasuredElsewhere),
+            Number(CatalogueProperties.RelativeExposure, 0.9, Ground.MeasuredHere),
+            At(CatalogueProperties.Price, 900, 23),
+        ]);
+
+        var (known, notes) = CatalogueShelf.Complete(shop, catalogue);
+        var emulsion = Assert.Single(known.Emulsions);
+
+        Assert.Equal("I-1", emulsion.Lot);
+        Assert.Equal((45, Ground.MeasuredHere), Told(FamilyValues.SolidsPercent(emulsion)));
+        Assert.Equal((30, Ground.MeasuredElsewhere), Told(FamilyValues.PotLifeDaysAt21(emulsion)));
+        Assert.Equal((0.9, Ground.MeasuredHere), Told(FamilyValues.RelativeExposure(emulsion)));
+        Assert.Equal(23, emulsion.Price!.Cost);
+        Assert.DoesNotContain(notes, note => note.Text.Contains("solids", StringComparison.Ordinal));
+        Assert.Contains(notes, note => note.Ground == Ground.MeasuredElsewhere && note.Text.Contains("pot life once mixed at 21 °C 30 d", StringComparison.Ordinal));
+        Assert.Contains(notes, note => note.Ground == Ground.MeasuredHere && note.Text.Contains("exposure beside a plain diazo 0.9, from the catalogue (a source, 2025-01-01)", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Of_an_emulsion_of_another_family_nothing_is_taken_and_that_is_told()
+    {
+        var shop = new Shop { Emulsions = [new StencilEmulsion { Id = "Invented", Family = EmulsionFamily.Photopolymer }] };
+        var (known, notes) = CatalogueShelf.Complete(shop, new EmulsionCatalogue([Word(CatalogueProperties.Family, "diazo", Ground.Datasheet), Solids(30, Ground.Datasheet, 2025)]));
+        Assert.Equal(shop.Emulsions, known.Emulsions);
+        Assert.Contains("another family", Assert.Single(notes).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_shops_list_of_inks_and_its_working_curve_are_not_mixed_with_the_catalogues()
+    {
+        var own = new StencilEmulsion { Id = "Invented", Family = EmulsionFamily.Diazo, Resists = [InkKind.Plastisol], PenetrationDepthUm = 80 };
+        var (completed, taken) = CatalogueEmulsion.Complete(own, Sheet(
+            Word(CatalogueProperties.ToWaterBased, "good", Ground.MeasuredHere),
+            Number(CatalogueProperties.PenetrationDepth, 120, Ground.MeasuredHere), Number(CatalogueProperties.CriticalDose, 40, Ground.MeasuredHere)));
+        Assert.Empty(taken);
+        Assert.Equal(own, completed);
+
+        var (graded, _) = CatalogueEmulsion.Complete(
+            own with { Resists = null, Resistances = new Dictionary<InkKind, GivenResistance> { [InkKind.WaterBased] = new(ResistanceGrade.Poor, Ground.MeasuredHere) } },
+            Sheet(Word(CatalogueProperties.ToWaterBased, "good", Ground.MeasuredHere), Word(CatalogueProperties.ToDischarge, "fair", Ground.Datasheet)));
+        Assert.Equal(ResistanceGrade.Poor, Resistance.To(InkKind.WaterBased, graded).Grade);
+        Assert.Equal((ResistanceGrade.Fair, Ground.Datasheet), (Resistance.To(InkKind.Discharge, graded).Grade, Resistance.To(InkKind.Discharge, graded).Ground));
+    }
+
+    [Fact]
+    public void The_emulsion_that_a_film_is_laid_with_is_completed_too()
+    {
+        var laying = new StencilEmulsion { Id = "Invented", Family = EmulsionFamily.Diazo };
+        var shop = new Shop { Emulsions = [laying, new StencilEmulsion { Id = "Film", Family = EmulsionFamily.CapillaryFilm, LaidWith = laying }] };
+        var (known, notes) = CatalogueShelf.Complete(shop, new EmulsionCatalogue([Solids(30, Ground.Datasheet, 2025)]));
+        Assert.Equal(known.Emulsions[0], known.Emulsions[1].LaidWith);
+        Assert.Single(notes);
     }
 
     [Fact]

@@ -2,7 +2,6 @@ using System.Globalization;
 using Silkwright.Catalogue;
 using Silkwright.Cli.Printing;
 using Silkwright.Records.Catalogues;
-using Silkwright.Web.Look;
 using Spectre.Console;
 
 namespace Silkwright.Cli.Commands.Catalogue;

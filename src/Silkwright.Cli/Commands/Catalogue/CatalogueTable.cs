@@ -1,7 +1,6 @@
 using Silkwright.Catalogue;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
-using Silkwright.Web.Look;
 using Spectre.Console;
 
 namespace Silkwright.Cli.Commands.Catalogue;

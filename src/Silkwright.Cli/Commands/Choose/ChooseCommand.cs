@@ -5,7 +5,6 @@ using Silkwright.Cli.Commands.Plan;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
-using Silkwright.Plans;
 
 namespace Silkwright.Cli.Commands.Choose;
 
@@ -21,6 +20,7 @@ internal static class ChooseCommand
                 ("silkwright choose --ink water-based --run 2000 --pace 3 --light yellow --humidity 75%", "what an advisor is told on the phone"),
                 ("silkwright choose --ink discharge --run 400 --garment black --shop demo/shop.json", "out of what stands on a shop's shelf"),
                 ("silkwright choose --ink water-based --run 2000 --catalogue demo/catalogue.csv", "out of a catalogue, each value on its own ground"),
+                ("silkwright choose --ink water-based --run 2000 --data data --kept-catalogue", "out of the shelf and the catalogue kept in a data folder"),
                 ("silkwright choose --job demo/jobs/phone-enquiry.json --colour \"Dark green\" --json", "one colour of a job, for a program"),
             ],
             GoodToKnow = "Ink and run are enough; whatever is not told is assumed and listed. A difference smaller than its interval is no decision: measure what the answer names.",
@@ -30,24 +30,21 @@ internal static class ChooseCommand
         var colour = new Option<string?>("--colour") { Description = "which colour of the job; the first when not given", HelpName = "NAME" };
         var shop = new Option<string?>("--shop") { Description = "the shop, as a file", HelpName = "SHOP.json" };
         var data = new Option<string?>("--data") { Description = "the folder a shop keeps its records in", HelpName = "FOLDER" };
-        var catalogue = new Option<string?>("--catalogue") { Description = "a catalogue whose emulsions are weighed in place of the usual kinds, or beside the shop's", HelpName = "FILE.csv" };
         var json = Answer.JsonOption();
         verb.Add(job);
         verb.Add(colour);
         verb.Add(shop);
         verb.Add(data);
-        verb.Add(catalogue);
+        var catalogue = new CatalogueOptions(verb);
         verb.Add(json);
         verb.SetAction(async (parse, cancel) =>
         {
-            var sources = await PlanSources.OpenAsync(parse.GetValue(shop), parse.GetValue(data), surroundings, cancel);
-            var (among, leftOut) = parse.GetValue(catalogue) is { } file
-                ? CatalogueShelf.Add(sources.Shop, await CatalogueCommand.ReadAsync(file, cancel))
-                : (sources.Shop, []);
+            var sources = await PlanSources.OpenAsync(
+                parse.GetValue(shop), parse.GetValue(data), surroundings, cancel, store => catalogue.AskedAsync(parse, store, cancel));
             var answer = parse.GetValue(job) is { } path
-                ? await OfJobAsync(path, parse.GetValue(colour), sources, among, surroundings, cancel)
-                : EmulsionQuestion.Answer(options.Given(parse), among, surroundings.Today);
-            answer = answer with { Assumed = [.. answer.Assumed, .. leftOut] };
+                ? await OfJobAsync(path, parse.GetValue(colour), sources, surroundings, cancel)
+                : EmulsionQuestion.Answer(options.Given(parse), sources.Shop, surroundings.Today);
+            answer = answer with { Assumed = [.. answer.Assumed, .. sources.Notes] };
             if (parse.GetValue(json))
                 Answer.WriteJson(EmulsionAnswerDocument.Of(answer), surroundings);
             else
@@ -58,7 +55,7 @@ internal static class ChooseCommand
     }
 
     private static async Task<EmulsionAnswer> OfJobAsync(
-        string path, string? colour, PlanSources sources, Shop among, Surroundings surroundings, CancellationToken cancel)
+        string path, string? colour, PlanSources sources, Surroundings surroundings, CancellationToken cancel)
     {
         var job = await sources.JobAsync(path, surroundings, cancel);
         var asked = colour is null
@@ -66,6 +63,6 @@ internal static class ChooseCommand
             : job.Colours.FirstOrDefault(c => string.Equals(c.Name, colour, StringComparison.OrdinalIgnoreCase))
                 ?? throw new InputProblemException(new Problem(
                     $"The job has no colour called '{colour}'.", "--colour", $"Write one of {string.Join(", ", job.Colours.Select(c => c.Name))}."));
-        return Advisor.Answer(job, asked, among);
+        return Advisor.Answer(job, asked, sources.Shop);
     }
 }

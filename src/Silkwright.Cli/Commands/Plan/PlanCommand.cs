@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Silkwright.Cli.Commands.Catalogue;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
@@ -17,6 +18,7 @@ internal static class PlanCommand
             [
                 ("silkwright plan demo/jobs/lantern-walk.json --shop demo/shop.json", "a job for the demonstration shop; its films are measured"),
                 ("silkwright plan demo/jobs/lantern-walk.json --data data", "for the shop kept in a data folder; a film is measured once and remembered there"),
+                ("silkwright plan demo/jobs/phone-enquiry.json --catalogue demo/catalogue.csv", "out of a catalogue's emulsions; with a shop they stand beside its own"),
                 ("silkwright plan demo/jobs/phone-enquiry.json --json", "for a shop nobody described, for a program: everything assumed is in its notes"),
             ],
             GoodToKnow = "A job needs its colours with their inks and the run; films, or typed needs, or a kind of work say the rest (docs/schema/job.json, docs/schema/shop.json).",
@@ -28,10 +30,11 @@ internal static class PlanCommand
         verb.Add(job);
         verb.Add(shop);
         verb.Add(data);
+        var catalogue = new CatalogueOptions(verb);
         verb.Add(json);
         verb.SetAction(async (parse, cancel) =>
         {
-            var sources = await PlanSources.OpenAsync(parse.GetValue(shop), parse.GetValue(data), surroundings, cancel);
+            var sources = await PlanSources.OpenAsync(parse.GetValue(shop), parse.GetValue(data), surroundings, cancel, store => catalogue.AskedAsync(parse, store, cancel));
             var plan = await PlanAsync(parse.GetRequiredValue(job), sources, surroundings, cancel);
             if (parse.GetValue(json))
                 Answer.WriteJson(PlanDocument.Of(plan), surroundings);
@@ -45,8 +48,9 @@ internal static class PlanCommand
     private static async Task<StencilPlan> PlanAsync(string jobPath, PlanSources sources, Surroundings surroundings, CancellationToken cancel)
     {
         var plan = Planner.Plan(await sources.JobAsync(jobPath, surroundings, cancel), sources.Shop);
-        return sources.ShopIsKnown
-            ? plan
-            : plan with { Notes = [new Note("No shop was given: the plan is for a shop nobody described. Name one with --shop or --data.", Ground.CommonPractice), .. plan.Notes] };
+        Note[] told = sources.ShopIsKnown
+            ? []
+            : [new Note("No shop was given: the plan is for a shop nobody described. Name one with --shop or --data.", Ground.CommonPractice)];
+        return plan with { Notes = [.. told, .. sources.Notes, .. plan.Notes] };
     }
 }

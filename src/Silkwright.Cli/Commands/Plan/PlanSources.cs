@@ -1,5 +1,8 @@
+using Silkwright.Answers;
 using Silkwright.Artwork;
+using Silkwright.Catalogue;
 using Silkwright.Contracts;
+using Silkwright.Estimates;
 using Silkwright.Film.Measuring;
 using Silkwright.Film.Readers;
 using Silkwright.Plans;
@@ -14,37 +17,47 @@ internal sealed class PlanSources
 {
     private readonly SilkwrightStore? store;
 
-    private PlanSources(Shop? shop, SilkwrightStore? store)
-    {
-        this.store = store;
-        ShopIsKnown = shop is not null;
-        Shop = shop ?? new Shop();
-    }
+    private PlanSources(SilkwrightStore? store, Shop shop, bool shopIsKnown, IReadOnlyList<Note> notes) =>
+        (this.store, Shop, ShopIsKnown, Notes) = (store, shop, shopIsKnown, notes);
 
     public Shop Shop { get; }
 
     /// <summary>Somebody has described the shop.</summary>
     public bool ShopIsKnown { get; }
 
+    /// <summary>What a catalogue has told of the shop's emulsions, and which it has added.</summary>
+    public IReadOnlyList<Note> Notes { get; }
+
+    /// <summary>The shop of a file or of a data folder. A kept shop's emulsions are completed by the catalogue kept beside it.</summary>
     /// <param name="shopPath">SHOP.json; none: the current shop of the data folder.</param>
     /// <param name="dataPath">A data folder; none: nothing is remembered.</param>
     /// <param name="surroundings">The clock.</param>
     /// <param name="cancel">Stops the work.</param>
-    /// <exception cref="Estimates.InputProblemException">The shop can't be read or the folder can't be used.</exception>
-    public static async Task<PlanSources> OpenAsync(string? shopPath, string? dataPath, Surroundings surroundings, CancellationToken cancel)
+    /// <param name="asked">Finds the catalogue to weigh besides, in the records or elsewhere; none: not asked.</param>
+    /// <exception cref="InputProblemException">The shop or the catalogue can't be read or the folder can't be used.</exception>
+    public static async Task<PlanSources> OpenAsync(
+        string? shopPath, string? dataPath, Surroundings surroundings, CancellationToken cancel, Func<SilkwrightStore?, Task<EmulsionCatalogue?>>? asked = null)
     {
         var store = dataPath is null ? null : await SilkwrightStore.OpenAsync(DataFolder.Open(dataPath), surroundings.Time, cancel);
-        if (shopPath is not null)
-            return new PlanSources(ShopReader.Read(await InputFile.ReadTextAsync(shopPath, "a shop", cancel), Path.GetFileName(shopPath)), store);
-        var kept = store is null ? null : await store.Shops.CurrentAsync(cancel: cancel);
-        return new PlanSources(kept is null ? null : ShopReader.Read(kept.Text, $"shop {kept.ShopKey}"), store);
+        var told = shopPath is null
+            ? await KeptShopAsync(store, cancel)
+            : ShopReader.Read(await InputFile.ReadTextAsync(shopPath, "a shop", cancel), Path.GetFileName(shopPath));
+        var shop = told ?? new Shop();
+        var beside = shopPath is null && store is not null ? await store.Catalogues.CurrentAsync(cancel) : null;
+        var (known, notes) = asked is not null && await asked(store) is { } catalogue ? CatalogueShelf.Add(shop, catalogue)
+            : beside is not null ? CatalogueShelf.Complete(shop, beside.Catalogue)
+            : (shop, []);
+        return new PlanSources(store, known, told is not null, notes);
     }
+
+    private static async Task<Shop?> KeptShopAsync(SilkwrightStore? store, CancellationToken cancel) =>
+        store is not null && await store.Shops.CurrentAsync(cancel: cancel) is { } kept ? ShopReader.Read(kept.Text, $"shop {kept.ShopKey}") : null;
 
     /// <summary>A job with its films measured.</summary>
     /// <param name="path">JOB.json; films it names are found from its own folder.</param>
     /// <param name="surroundings">The clock, and where progress is told.</param>
     /// <param name="cancel">Stops the work.</param>
-    /// <exception cref="Estimates.InputProblemException">The faults of the job, or of every film that can't be measured.</exception>
+    /// <exception cref="InputProblemException">The faults of the job, or of every film that can't be measured.</exception>
     public async Task<Job> JobAsync(string path, Surroundings surroundings, CancellationToken cancel) =>
         (await WorkAsync(path, surroundings, cancel)).Job;
 

@@ -1,8 +1,7 @@
 using System.Globalization;
-using Silkwright.Catalogue;
 using Silkwright.Estimates;
 
-namespace Silkwright.Web.Look;
+namespace Silkwright.Catalogue;
 
 /// <summary>What a catalogue's sheet says, in words.</summary>
 public static class CatalogueWords
