@@ -17,6 +17,12 @@ public sealed record ShelfAnswer
     /// <summary>Fixed, running and switching cost together; with scenarios their weighted mean. [money/month]</summary>
     public required double MonthlyCost { get; init; }
 
+    /// <summary>How sure the costs are; none where they are given as single figures.</summary>
+    public ShelfDoubt? Doubt { get; init; }
+
+    /// <summary>The money it is in; none where the case does not say.</summary>
+    public string? Currency { get; init; }
+
     /// <summary>What keeping the kept costs. [money/month]</summary>
     public required double FixedCostPerMonth { get; init; }
 

@@ -12,6 +12,12 @@ public static class ShelfChoice
     private const long OtherLooks = 1_500_000_000;
     private const long HopelessLooks = 300_000_000;
 
+    private static readonly Note SingleFigures = new(
+        "The case gives each cost as a single figure, so no interval of the month's cost can be known. Give costs as {\"value\", \"low\", \"high\"} to learn how sure the choice is.");
+
+    private static readonly Note TogetherNote = new(
+        "Costs of one emulsion are taken to rise and fall together, those of different emulsions each by themselves: the case does not say more.", Ground.Model);
+
     /// <summary>Share of the work, for progress.</summary>
     private const double BestShare = 0.55;
     private const double OtherShare = 0.15;
@@ -24,6 +30,17 @@ public static class ShelfChoice
     /// <exception cref="InputProblemException">Every fault of the case; or the jobs that no shelf within the rules serves.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static ShelfAnswer Of(ShelfCase shelf, TimeProvider time, IProgress<double>? progress = null, CancellationToken cancel = default)
+    {
+        var answer = Of(shelf, RangeWorlds.Of(shelf), time, progress, cancel);
+        return answer with { Notes = [.. answer.Notes, answer.Doubt is null ? SingleFigures : TogetherNote] };
+    }
+
+    /// <param name="shelf">The case.</param>
+    /// <param name="worlds">What its costs may turn out to be; none: unknown.</param>
+    /// <param name="time">Measures <see cref="ShelfAnswer.Seconds"/>; nothing else depends on it.</param>
+    /// <param name="progress">Told the share of the work that is done.</param>
+    /// <param name="cancel">Stops the work.</param>
+    internal static ShelfAnswer Of(ShelfCase shelf, IShelfWorlds? worlds, TimeProvider time, IProgress<double>? progress, CancellationToken cancel)
     {
         var began = time.GetTimestamp();
         var problems = new ProblemList();
@@ -50,6 +67,7 @@ public static class ShelfChoice
             SecondBest = Other(second, true),
             OneMore = Other(more, count < (shelf.Most ?? all)),
             OneFewer = Other(fewer, true),
+            Doubt = worlds is null ? null : new ShelfDoubts(shelf, problem, worlds).Of(best, second, more, fewer, problem.Today()),
             Seconds = time.GetElapsedTime(began).TotalSeconds,
         };
 

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Silkwright.Contracts;
+using Silkwright.Estimates;
 
 namespace Silkwright.Scheduling.Shelf;
 
@@ -13,6 +14,7 @@ public static class ShelfDocument
         document["assignments"] = Assignments(answer.Assignments);
         document["uses"] = new JsonArray([.. answer.Uses.Select(Use)]);
         document["monthlyCost"] = answer.MonthlyCost;
+        document.AddIfThere("currency", answer.Currency);
         document["fixedCostPerMonth"] = answer.FixedCostPerMonth;
         document["runningCostPerMonth"] = answer.RunningCostPerMonth;
         document["switchingCostPerMonth"] = answer.SwitchingCostPerMonth;
@@ -23,6 +25,7 @@ public static class ShelfDocument
         document.AddIfThere("oneMore", Other(answer.OneMore));
         document.AddIfThere("oneFewer", Other(answer.OneFewer));
         document.AddIfThere("change", Change(answer.Change));
+        document.AddIfThere("doubt", Doubt(answer.Doubt));
         if (answer.Months.Count > 0)
             document["months"] = new JsonArray([.. answer.Months.Select(Month)]);
         document["notes"] = DocumentJson.Of(answer.Notes);
@@ -86,6 +89,20 @@ public static class ShelfDocument
         }
 
         return document;
+    }
+
+    private static JsonObject? Doubt(ShelfDoubt? doubt)
+    {
+        if (doubt is null)
+            return null;
+        var document = new JsonObject { ["monthlyCost"] = DocumentJson.Of(doubt.MonthlyCost), ["chanceCheapestPercent"] = doubt.ChanceCheapestPercent };
+        Add("secondBestExtra", doubt.SecondBest);
+        Add("oneMoreExtra", doubt.OneMore);
+        Add("oneFewerExtra", doubt.OneFewer);
+        Add("savesPerMonth", doubt.SavesPerMonth);
+        return document;
+
+        void Add(string name, Estimate? extra) => document.AddIfThere(name, extra is null ? null : DocumentJson.Of(extra));
     }
 
     private static JsonObject Month(ShelfMonth month) => new()

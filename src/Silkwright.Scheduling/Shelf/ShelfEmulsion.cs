@@ -1,3 +1,5 @@
+using Silkwright.Estimates;
+
 namespace Silkwright.Scheduling.Shelf;
 
 /// <summary>An emulsion that could stand on the shelf.</summary>
@@ -5,6 +7,9 @@ namespace Silkwright.Scheduling.Shelf;
 /// <param name="FixedCostPerMonth">What keeping it costs whatever is made with it: training, tests, the waste nobody escapes. [money/month], 0 or more.</param>
 public sealed record ShelfEmulsion(string Id, double FixedCostPerMonth)
 {
+    /// <summary>The fixed cost with its interval, where one is given. [money/month]</summary>
+    public Estimate? FixedCostRange { get; init; }
+
     /// <summary>Screens a month that must be made with it if it is kept: below that a container dies half used. [screens/month], 0 or more.</summary>
     public double MinimumScreensPerMonth { get; init; }
 

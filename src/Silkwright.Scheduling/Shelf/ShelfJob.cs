@@ -1,4 +1,5 @@
 using System.Collections.ObjectModel;
+using Silkwright.Estimates;
 
 namespace Silkwright.Scheduling.Shelf;
 
@@ -6,10 +7,7 @@ namespace Silkwright.Scheduling.Shelf;
 /// <param name="Id">Its name, once in a case.</param>
 /// <param name="ScreensPerMonth">Screens made for it. [screens/month], 0 or more.</param>
 /// <param name="Costs">What a screen costs with each emulsion that can serve it, by the emulsion's id. [money/screen], 0 or more.</param>
-/// <remarks>
-/// A cost here is the one figure that the choice is made by. An engine that knows it as an estimate passes the estimate's value, and
-/// asks again with the ends of its interval.
-/// </remarks>
+/// <remarks>A cost here is the one figure that the choice is made by; how far it may lie off is beside it.</remarks>
 public sealed record ShelfJob(string Id, double ScreensPerMonth, IReadOnlyDictionary<string, double> Costs)
 {
     /// <summary>The emulsion it must be made with; none where it may move.</summary>
@@ -17,6 +15,9 @@ public sealed record ShelfJob(string Id, double ScreensPerMonth, IReadOnlyDictio
 
     /// <summary>Emulsion on a screen of it, by the emulsion's id; one not named: <see cref="ShelfEmulsion.GramsPerScreen"/>. [g/screen], 0 or more.</summary>
     public IReadOnlyDictionary<string, double> GramsPerScreen { get; init; } = ReadOnlyDictionary<string, double>.Empty;
+
+    /// <summary>Costs that are given with an interval, by the emulsion's id; the value is the one in <see cref="Costs"/>. [money/screen]</summary>
+    public IReadOnlyDictionary<string, Estimate> CostRanges { get; init; } = ReadOnlyDictionary<string, Estimate>.Empty;
 
     /// <summary>What a screen costs with an emulsion bought in a size; none where that emulsion can't make it. [money/screen]</summary>
     public double? CostWith(ShelfEmulsion emulsion, ShelfContainer? container)

@@ -110,6 +110,14 @@ internal sealed class ShelfProblem
         return best;
     }
 
+    /// <summary>Today's shelf, each point on its cheapest emulsion there; none where nothing is kept today or it does not serve all.</summary>
+    public ShelfSolution? Today()
+    {
+        bool[] keep = [.. choices.Select(choice => choice.KeptToday)];
+        var served = Cheapest(keep);
+        return keep.Contains(true) && !served.Contains(-1) ? new ShelfSolution(keep, served, CostOf(keep, served), double.NegativeInfinity) : null;
+    }
+
     /// <summary>What a shelf costs with its points where they are; infinite where a point is served by none.</summary>
     public double CostOf(bool[] keep, int[] served)
     {

@@ -16,6 +16,7 @@ public static class ShelfReader
         problems.ThrowIfAny();
         var shelf = new ShelfCase([.. root["emulsions"].Entries(ShelfCaseCheck.MostEmulsions).Select(Emulsion)], [.. root["jobs"].Entries(ShelfCaseCheck.MostJobs).Select(Job)])
         {
+            Currency = root["currency"].Text(),
             Most = root["most"].Count(1, ShelfCaseCheck.MostEmulsions),
             Scenarios = [.. root["scenarios"].Entries(ShelfCaseCheck.MostScenarios).Select(Scenario)],
         };
@@ -24,14 +25,19 @@ public static class ShelfReader
         return shelf;
     }
 
-    private static ShelfEmulsion Emulsion(DocumentField field) => new(field["id"].RequiredText(), Required(field["fixedCostPerMonth"], "money/month"))
+    private static ShelfEmulsion Emulsion(DocumentField field)
     {
-        MinimumScreensPerMonth = Optional(field["minimumScreensPerMonth"], "screens/month"),
-        KeptToday = field["keptToday"].YesNo() ?? false,
-        SwitchingCostPerMonth = Optional(field["switchingCostPerMonth"], "money/month"),
-        Containers = [.. field["containers"].Entries(ShelfCaseCheck.MostSizes).Select(Container)],
-        GramsPerScreen = Optional(field["gramsPerScreen"], "g/screen"),
-    };
+        var (keeping, range) = field["fixedCostPerMonth"].RequiredNumberOrRange("money/month", 0, ShelfCaseCheck.MostAmount);
+        return new ShelfEmulsion(field["id"].RequiredText(), keeping)
+        {
+            FixedCostRange = range,
+            MinimumScreensPerMonth = Optional(field["minimumScreensPerMonth"], "screens/month"),
+            KeptToday = field["keptToday"].YesNo() ?? false,
+            SwitchingCostPerMonth = Optional(field["switchingCostPerMonth"], "money/month"),
+            Containers = [.. field["containers"].Entries(ShelfCaseCheck.MostSizes).Select(Container)],
+            GramsPerScreen = Optional(field["gramsPerScreen"], "g/screen"),
+        };
+    }
 
     private static ShelfContainer Container(DocumentField field) => new(
         field["grams"].RequiredNumber("g", ShelfCaseCheck.LeastGrams, ShelfCaseCheck.MostAmount), Required(field["price"], "money"))
@@ -39,14 +45,16 @@ public static class ShelfReader
         FixedCostPerMonth = Optional(field["fixedCostPerMonth"], "money/month"),
     };
 
-    private static ShelfJob Job(DocumentField field) => new(
-        field["id"].RequiredText(),
-        Required(field["screensPerMonth"], "screens/month"),
-        field["costs"].Numbers("money/screen", 0, ShelfCaseCheck.MostAmount))
+    private static ShelfJob Job(DocumentField field)
     {
-        MustStayOn = field["mustStayOn"].Text(),
-        GramsPerScreen = field["gramsPerScreen"].Numbers("g/screen", 0, ShelfCaseCheck.MostAmount),
-    };
+        var ranges = new Dictionary<string, Estimate>();
+        return new(field["id"].RequiredText(), Required(field["screensPerMonth"], "screens/month"), field["costs"].Numbers("money/screen", 0, ShelfCaseCheck.MostAmount, ranges))
+        {
+            CostRanges = ranges,
+            MustStayOn = field["mustStayOn"].Text(),
+            GramsPerScreen = field["gramsPerScreen"].Numbers("g/screen", 0, ShelfCaseCheck.MostAmount),
+        };
+    }
 
     private static ShelfScenario Scenario(DocumentField field, int index) => new(
         field["name"].Text() ?? $"Scenario {index + 1}",

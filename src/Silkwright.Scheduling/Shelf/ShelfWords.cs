@@ -30,6 +30,7 @@ internal static class ShelfWords
             Seconds = 0,
             Change = Change(shelf, problem, best),
             Months = shelf.Scenarios.Count == 0 ? [] : months,
+            Currency = shelf.Currency,
             Notes = Notes(shelf),
         };
     }
@@ -111,16 +112,15 @@ internal static class ShelfWords
 
     private static ShelfChange? Change(ShelfCase shelf, ShelfProblem problem, ShelfSolution best)
     {
-        var today = problem.Stands.Select(stand => stand.KeptToday).ToArray();
         var kept = problem.EmulsionsOf(best.Keep);
-        if (!today.Any(kept => kept))
+        if (!shelf.Emulsions.Any(emulsion => emulsion.KeptToday))
             return null;
-        var cost = problem.CostOf(today, problem.Cheapest(today));
+        var today = problem.Today();
         return new ShelfChange(
             [.. shelf.Emulsions.Where((e, i) => e.KeptToday && !kept[i]).Select(e => e.Id)],
             [.. shelf.Emulsions.Where((e, i) => !e.KeptToday && kept[i]).Select(e => e.Id)],
-            double.IsFinite(cost) ? cost : null,
-            double.IsFinite(cost) ? cost - best.Cost : null)
+            today?.Cost,
+            today?.Cost - best.Cost)
         {
             Resize = [.. problem.Stands.Where((stand, i) => best.Keep[i] && stand.Emulsion.KeptToday && stand.Size > 0)
                 .Select(stand => new ShelfResize(stand.Emulsion.Id, stand.Emulsion.Containers[0].Grams, stand.Container!.Grams))],

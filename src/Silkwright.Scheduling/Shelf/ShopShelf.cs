@@ -1,8 +1,6 @@
 using Silkwright.Answers;
-using Silkwright.Emulsion;
 using Silkwright.Estimates;
 using Silkwright.Plans;
-using Silkwright.Stock;
 
 namespace Silkwright.Scheduling.Shelf;
 
@@ -13,11 +11,6 @@ namespace Silkwright.Scheduling.Shelf;
 /// </remarks>
 public static class ShopShelf
 {
-    /// <summary>Step test, control strip and the crew's practice that each emulsion kept asks for. Common practice, no source. [min/month]</summary>
-    private const double MinutesToKeep = 60;
-
-    private const double DaysPerMonth = FamilyValues.DaysPerMonth;
-
     /// <summary>Rounds after which shelves only repeat each other.</summary>
     private const int MostRounds = 8;
 
@@ -26,6 +19,10 @@ public static class ShopShelf
 
     private static readonly Note WasteNote = new(
         "What is thrown away is worked out from the jobs each emulsion would get, and the shelf chosen again with it until it stays the same; the proof holds for that waste.",
+        Ground.Model);
+
+    private static readonly Note DoubtNote = new(
+        "Intervals hold nine of ten possible worlds, drawn from the engines' intervals: labour and press stops fall out alike for every shelf, the rest for each emulsion by itself and alike for all its jobs.",
         Ground.Model);
 
     /// <summary>Chooses the shelf.</summary>
@@ -41,52 +38,50 @@ public static class ShopShelf
         var emulsions = shop.Emulsions;
         var colours = Colours(work, shop, cancel);
         var grams = emulsions.ToDictionary(e => e.Id, _ => colours.Sum(c => c.TimesPerMonth * c.Costs.Max(cost => cost.Grams)) / emulsions.Count);
-        (ShelfCase Case, double Cost)? best = null;
+        (IReadOnlyDictionary<string, double> Grams, double Cost)? best = null;
         var met = new HashSet<string>();
         for (var round = 0; round < MostRounds; round++)
         {
             cancel.ThrowIfCancellationRequested();
-            var shelf = CaseOf(colours, shop, grams, most);
-            var answer = ShelfChoice.Of(shelf, time, null, cancel);
+            var answer = ShelfChoice.Of(CaseOf(colours, shop, grams, most), null, time, null, cancel);
             foreach (var id in answer.Keep)
-                grams[id] = colours.Where(c => answer.Assignments[c.Name] == id).Sum(c => c.TimesPerMonth * c.Of(id).Grams);
+                grams[id] = Made(answer, id).Sum(c => c.TimesPerMonth * c.Of(id).Grams);
 
-            // Judged by the waste that its own jobs leave, not by the one it was chosen with.
+            // Judged by the waste that its own jobs leave, each emulsion in the size that suits them, not by the one it was chosen with.
             var own = CaseOf(colours, shop, grams, most);
-            var cost = own.Emulsions.Where(e => answer.Keep.Contains(e.Id)).Sum(e => e.FixedCostPerMonth) + answer.RunningCostPerMonth;
+            var cost = own.Emulsions.Where(e => answer.Keep.Contains(e.Id)).Sum(e =>
+                e.FixedCostPerMonth + e.Containers.Min(size => size.FixedCostPerMonth + (grams[e.Id] * size.PricePerGram)) + Made(answer, e.Id).Sum(c => c.TimesPerMonth * c.Of(e.Id).WithoutEmulsion));
             if (best is null || cost < best.Value.Cost)
-                best = (own, cost);
+                best = (new Dictionary<string, double>(grams), cost);
             if (!met.Add(string.Join('|', answer.Keep)))
                 break;
         }
 
         // Told by the case it ended with, so that the shelf, its proof and the price of every other one rest on the same waste.
-        var told = ShelfChoice.Of(best!.Value.Case, time, null, cancel);
-        return (best.Value.Case, told with { Notes = [.. told.Notes, KeepingNote, WasteNote] });
+        var shelf = CaseOf(colours, shop, best!.Value.Grams, most);
+        var told = ShelfChoice.Of(shelf, new ShopWorlds(shop, colours, new ShopStock(best.Value.Grams)), time, null, cancel);
+        return (shelf, told with { Notes = [.. told.Notes, KeepingNote, WasteNote, DoubtNote] });
+
+        IEnumerable<ColourWork> Made(ShelfAnswer answer, string id) => colours.Where(c => answer.Assignments[c.Name] == id);
     }
 
-    private static ShelfCase CaseOf(IReadOnlyList<ColourWork> colours, Shop shop, Dictionary<string, double> gramsPerMonth, int? most) => new(
-        [.. shop.Emulsions.Select(e => new ShelfEmulsion(e.Id, (KeepingCost(shop) * (e.LaidWith is null ? 1 : 2)) + WasteCost(e, gramsPerMonth[e.Id])) { KeptToday = true })],
-        [.. colours.Select(c => new ShelfJob(c.Name, c.TimesPerMonth, c.Costs.ToDictionary(cost => cost.Emulsion, cost => cost.Cost)))])
+    private static ShelfCase CaseOf(IReadOnlyList<ColourWork> colours, Shop shop, IReadOnlyDictionary<string, double> gramsPerMonth, int? most)
     {
-        Most = most,
-    };
-
-    private static double KeepingCost(Shop shop) =>
-        MinutesToKeep / 60 * (shop.Prices.LabourPerHour ?? WorkTimes.LabourPerHour.Value);
-
-    /// <summary>What dies of an emulsion in a month that uses so much of it. [currency/month]</summary>
-    private static double WasteCost(StencilEmulsion kept, double gramsPerMonth)
-    {
-        var emulsion = kept.Liquid();
-        var container = emulsion.Price?.Grams ?? ContainerPrice.UsualGrams;
-        var pricePerGram = FamilyValues.PricePerKg(emulsion).Value / 1000;
-        var life = PotLife.LifeDays(emulsion);
-        if (gramsPerMonth <= 0)
-            return container * pricePerGram * DaysPerMonth / life.Value;
-        var percent = Waste.SharePercent(new WasteCase(
-            emulsion.Family, container, life, Estimate.Within(gramsPerMonth / DaysPerMonth, 0.2, Ground.Model))).Value;
-        return gramsPerMonth * pricePerGram * percent / (100 - Math.Min(percent, 99));
+        var stock = new ShopStock(gramsPerMonth);
+        return new(
+            [.. shop.Emulsions.Select(e => new ShelfEmulsion(e.Id, ShopStock.MinutesToKeep(e) / 60 * ShopStock.LabourPerHour(shop).Value)
+            {
+                KeptToday = true,
+                Containers = [.. ShopStock.Sizes(e).Select(size => new ShelfContainer(size.Grams, size.Cost) { FixedCostPerMonth = stock.WasteGrams(e, size) * size.CostPerKg / 1000 })],
+            })],
+            [.. colours.Select(c => new ShelfJob(c.Name, c.TimesPerMonth, c.Costs.ToDictionary(cost => cost.Emulsion, cost => cost.WithoutEmulsion))
+            {
+                GramsPerScreen = c.Costs.ToDictionary(cost => cost.Emulsion, cost => cost.Grams),
+            })])
+        {
+            Most = most,
+            Currency = shop.Prices.Currency,
+        };
     }
 
     private static List<ColourWork> Colours(IReadOnlyList<ShelfWork> work, Shop shop, CancellationToken cancel)
@@ -117,10 +112,5 @@ public static class ShopShelf
     {
         var same = before.Count(other => other.Name == name || other.Name.StartsWith($"{name} (", StringComparison.Ordinal));
         return same == 0 ? name : $"{name} ({same + 1})";
-    }
-
-    private sealed record ColourWork(string Name, double TimesPerMonth, IReadOnlyList<ColourCost> Costs)
-    {
-        public ColourCost Of(string emulsion) => Costs.First(cost => cost.Emulsion == emulsion);
     }
 }

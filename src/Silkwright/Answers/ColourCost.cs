@@ -1,8 +1,13 @@
+using Silkwright.Choosing;
+
 namespace Silkwright.Answers;
 
-/// <summary>What one emulsion costs for one colour of one job, without what is thrown away: that depends on all the shop makes with it.</summary>
+/// <summary>
+/// What one emulsion costs for one colour of one job, without what is thrown away: that depends on all the shop makes with it.
+/// </summary>
 /// <param name="Emulsion">Its id.</param>
-/// <param name="Screens">Screens made for the colour, spares included.</param>
-/// <param name="Cost">Expected cost of all of them. [currency]</param>
-/// <param name="Grams">Emulsion on all of them. [g]</param>
-public sealed record ColourCost(string Emulsion, int Screens, double Cost, double Grams);
+/// <param name="Case">What it is worked out from, nothing thrown away.</param>
+/// <param name="Cost">Expected cost of all its screens, spares included. [currency]</param>
+/// <param name="WithoutEmulsion">The same with the emulsion for nothing. [currency]</param>
+/// <param name="Grams">Emulsion on all of them and on those expected to be made again. [g]</param>
+public sealed record ColourCost(string Emulsion, CostCase Case, double Cost, double WithoutEmulsion, double Grams);

@@ -42,6 +42,7 @@ public static class CatalogueEmulsion
             HumidityResistant = own.HumidityResistant ?? YesNo(CatalogueProperties.HumidityResistant),
             SeeThrough = own.SeeThrough ?? YesNo(CatalogueProperties.SeeThrough),
             Price = own.Price ?? Price(),
+            OtherSizes = own.Price is null && own.OtherSizes.Count == 0 ? OtherSizes() : own.OtherSizes,
             FilmThicknessUm = own.FilmThicknessUm ?? Number(CatalogueProperties.FilmThickness, ground => grounds = grounds with { FilmThickness = ground }),
             PenetrationDepthUm = curve is null ? Number(CatalogueProperties.PenetrationDepth, ground => grounds = grounds with { PenetrationDepth = ground }) : own.PenetrationDepthUm,
             CriticalDoseMjPerCm2 = curve is null ? Number(CatalogueProperties.CriticalDose) : own.CriticalDoseMjPerCm2,
@@ -75,6 +76,8 @@ public static class CatalogueEmulsion
             return PriceOf(line);
         }
 
+        ContainerPrice[] OtherSizes() => [.. Prices(sheet).Where(line => line != Cheapest(sheet)).Select(line => PriceOf(Take(line)!))];
+
         Dictionary<InkKind, GivenResistance>? Resistances()
         {
             var graded = own.Resistances?.ToDictionary() ?? [];
@@ -90,7 +93,9 @@ public static class CatalogueEmulsion
 
     /// <summary>The container in which a kilogram costs least.</summary>
     private static SheetLine? Cheapest(CatalogueSheet sheet) =>
-        sheet.Lines.Where(line => line.Property == CatalogueProperties.Price).MinBy(line => PriceOf(line).CostPerKg);
+        Prices(sheet).MinBy(line => PriceOf(line).CostPerKg);
+
+    private static IEnumerable<SheetLine> Prices(CatalogueSheet sheet) => sheet.Lines.Where(line => line.Property == CatalogueProperties.Price);
 
     private static ContainerPrice PriceOf(SheetLine line) => new(line.At!.Value, line.Used.Value.Number!.Value);
 }

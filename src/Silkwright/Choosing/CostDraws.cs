@@ -62,26 +62,17 @@ internal sealed class CostDraws
         return result;
     }
 
-    /// <summary>A triangular law over the interval with its top at the value.</summary>
     private static double[] Draw(Estimate estimate, int count, Random random)
     {
-        var (low, top, high) = (estimate.Low, estimate.Value, estimate.High);
         var drawn = new double[count];
-        if (high <= low)
+        if (estimate.High <= estimate.Low)
         {
-            Array.Fill(drawn, top);
+            Array.Fill(drawn, estimate.Value);
             return drawn;
         }
 
-        var turn = (top - low) / (high - low);
         for (var i = 0; i < count; i++)
-        {
-            var u = random.NextDouble();
-            drawn[i] = u < turn
-                ? low + Math.Sqrt(u * (high - low) * (top - low))
-                : high - Math.Sqrt((1 - u) * (high - low) * (high - top));
-        }
-
+            drawn[i] = TriangularLaw.At(estimate, random.NextDouble());
         return drawn;
     }
 }

@@ -29,6 +29,12 @@ public static class CostModel
         };
     }
 
+    /// <summary>What it costs where every input falls out in one way. [currency]</summary>
+    /// <param name="cost">The case.</param>
+    /// <param name="share">Share of an input's draws below the one meant. [1], 0 to 1</param>
+    public static double TotalAt(CostCase cost, Func<CostInput, double> share) =>
+        new CostPoint(cost.Screens, [.. CostInputs.All.Select(input => TriangularLaw.At(CostInputs.Of(cost, input), share(input)))]).Total;
+
     /// <summary>How much dearer one choice is than another; what a shop has one of (its labour rate) is the same on both sides.</summary>
     public static Estimate Difference(ScreenCost dearer, ScreenCost cheaper)
     {

@@ -5,9 +5,6 @@ namespace Silkwright.Choosing;
 /// <param name="amounts">By <see cref="CostInput"/>.</param>
 internal readonly struct CostPoint(int screens, IReadOnlyList<double> amounts)
 {
-    /// <summary>Not all of a container can be thrown away. [%]</summary>
-    private const double MostWastePercent = 99;
-
     public double OnScreen => Poured + (screens * Amount(CostInput.FilmPerScreen));
 
     public double Coating => Hands(CostInput.CoatingMinutes);
@@ -24,14 +21,7 @@ internal readonly struct CostPoint(int screens, IReadOnlyList<double> amounts)
 
     public double Labour => Coating + Drying + Exposing + Making + Finish + Reclaim;
 
-    public double Waste
-    {
-        get
-        {
-            var percent = Math.Min(Amount(CostInput.WastePercent), MostWastePercent);
-            return Poured * percent / (100 - percent);
-        }
-    }
+    public double Waste => Stock.Waste.Beside(Poured, Amount(CostInput.WastePercent));
 
     public double Risk
     {

@@ -175,11 +175,24 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
         return Number(unit, least, most) ?? least;
     }
 
+    /// <summary>A number, or { value, low, high } with the ground if it is known; without, the weakest is taken.</summary>
+    public (double Value, Estimate? Range) RequiredNumberOrRange(string unit, double least, double most)
+    {
+        if (element is not { ValueKind: JsonValueKind.Object })
+            return (RequiredNumber(unit, least, most), null);
+        var (value, low, high) = (this["value"].RequiredNumber(unit, least, most), this["low"].RequiredNumber(unit, least, most), this["high"].RequiredNumber(unit, least, most));
+        if (low <= value && value <= high)
+            return (value, new Estimate(value, low, high, this["ground"].Choice<Ground>() ?? Ground.CommonPractice));
+        problems.Add("The value is not between low and high.", Path, "Give the lowest and the highest it may be, and the value between them.");
+        return (value, null);
+    }
+
     /// <summary>An object's numbers by name, within bounds. Empty where it is missing.</summary>
     /// <param name="unit">For the message.</param>
     /// <param name="least">Least that makes sense.</param>
     /// <param name="most">Most that makes sense.</param>
-    public IReadOnlyDictionary<string, double> Numbers(string unit, double least, double most)
+    /// <param name="ranges">Where given, a number may also be { value, low, high }, which comes to stand in here.</param>
+    public IReadOnlyDictionary<string, double> Numbers(string unit, double least, double most, IDictionary<string, Estimate>? ranges = null)
     {
         var numbers = new Dictionary<string, double>();
         if (!IsThere)
@@ -196,10 +209,18 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
             if (entry.Value.ValueKind == JsonValueKind.Number && entry.Value.TryGetDouble(out var number) && number >= least && number <= most)
                 numbers[entry.Name] = number;
             else
-                numbers[entry.Name] = this[entry.Name].RequiredNumber(unit, least, most);
+                Keep(entry.Name, this[entry.Name], ranges is null);
         }
 
         return numbers;
+
+        void Keep(string name, DocumentField field, bool single)
+        {
+            var (value, range) = single ? (field.RequiredNumber(unit, least, most), null) : field.RequiredNumberOrRange(unit, least, most);
+            numbers[name] = value;
+            if (range is not null)
+                ranges![name] = range;
+        }
     }
 
     public long RequiredCount(long least, long most)

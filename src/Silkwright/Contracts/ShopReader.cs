@@ -14,6 +14,7 @@ public static class ShopReader
     private const int MostMeshes = 200;
     private const int MostEmulsions = 500;
     private const int MostTools = 50;
+    private const int MostSizes = 19;
 
     /// <summary>Learning from readings weighs each against every other; more of them teach nothing new. Keep the latest.</summary>
     internal const int MostReadings = 500;
@@ -115,9 +116,8 @@ public static class ShopReader
         RelativeExposure = field["relativeExposure"].Number("1", 0.01, 5),
         HumidityResistant = field["humidityResistant"].YesNo(),
         SeeThrough = field["seeThrough"].YesNo(),
-        Price = field["price"].IsThere
-            ? new ContainerPrice(field["price"]["grams"].RequiredNumber("g", 1, 1_000_000), field["price"]["cost"].RequiredNumber("currency", 0, 1_000_000))
-            : null,
+        Price = field["price"].IsThere ? ContainerOf(field["price"]) : null,
+        OtherSizes = [.. field["otherSizes"].Entries(MostSizes).Select(ContainerOf)],
         Lot = field["lot"].Text(),
         ReceivedOn = field["receivedOn"].Date(),
         SensitisedOn = field["sensitisedOn"].Date(),
@@ -127,6 +127,9 @@ public static class ShopReader
         PenetrationDepthUm = field["penetrationDepthUm"].Number("µm", InputLimits.LeastPenetrationUm, 9_000),
         CriticalDoseMjPerCm2 = field["criticalDoseMjPerCm2"].Number("mJ/cm²", 0.01, 100_000),
     };
+
+    private static ContainerPrice ContainerOf(DocumentField field) =>
+        new(field["grams"].RequiredNumber("g", 1, 1_000_000), field["cost"].RequiredNumber("currency", 0, 1_000_000));
 
     private static Lamp LampOf(DocumentField field, int index) => new()
     {

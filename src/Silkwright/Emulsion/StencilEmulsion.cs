@@ -31,8 +31,11 @@ public sealed record StencilEmulsion
     /// <summary>The coat's colour lets one see the mark below, so that a job can be lined up by eye.</summary>
     public bool? SeeThrough { get; init; }
 
-    /// <summary>Price of one container.</summary>
+    /// <summary>Price of one container, in the size that is bought.</summary>
     public ContainerPrice? Price { get; init; }
+
+    /// <summary>Other sizes it is sold in.</summary>
+    public IReadOnlyList<ContainerPrice> OtherSizes { get; init; } = [];
 
     /// <summary>Lot on the container.</summary>
     public string? Lot { get; init; }

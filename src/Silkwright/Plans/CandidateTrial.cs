@@ -196,7 +196,7 @@ internal static class CandidateTrial
             ? Estimate.Within(frame.InsideWidthMm * frame.InsideHeightMm / 100, 0.15, Ground.Model)
             : WorkTimes.CoatedCm2).Times(1e-4);
         var grams = Propagation.Through(x => x[0] * x[1], [new("coat", coat.GramsPerM2), new("area", coatedM2)]).Estimate;
-        var rate = prices.LabourPerHour is { } own ? Estimate.Within(own, 0.05, Ground.MeasuredHere) : WorkTimes.LabourPerHour;
+        var rate = prices.LabourPerHour is { } own ? Estimate.Within(own, WorkTimes.OwnLabourSpread, Ground.MeasuredHere) : WorkTimes.LabourPerHour;
         var stopPerMinute = prices.PressStopPerMinute is { } stop ? Estimate.Within(stop, 0.1, Ground.MeasuredHere) : WorkTimes.StopPerMinute;
         var screensPerDay = brief.Shop.ScreensPerDay is { } pace ? Estimate.Within(pace, 0.2, Ground.MeasuredHere) : WorkTimes.ScreensPerDay;
         var liquid = emulsion.Liquid();

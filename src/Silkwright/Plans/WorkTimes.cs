@@ -53,6 +53,9 @@ public static class WorkTimes
     /// <summary>Labour in the screen room where the shop has not said. [currency/h]</summary>
     public static readonly Estimate LabourPerHour = new(25, 16, 38, Ground.CommonPractice);
 
+    /// <summary>How far a shop's own labour rate may lie from what an hour costs it, as a share. Common practice, no source. [1]</summary>
+    public const double OwnLabourSpread = 0.05;
+
     /// <summary>Press and crew standing still, where the shop has not said. [currency/min]</summary>
     public static readonly Estimate StopPerMinute = new(1.0, 0.5, 2.0, Ground.CommonPractice);
 

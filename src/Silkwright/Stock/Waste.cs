@@ -9,6 +9,28 @@ public static class Waste
     /// <summary>Half width of a normal's middle 90 %, in standard deviations.</summary>
     private const double HalfWidth90 = 1.6449;
 
+    /// <summary>Of a container hardly touched, some is still used: keeps what is thrown away beside a use finite. [%]</summary>
+    private const double MostPercent = 99.9;
+
+    /// <summary>What is thrown away beside what is used, in the same unit: each gram used pays for the grams lost. docs/engines/stock.md, equation 6.</summary>
+    /// <param name="used">[g] or money, 0 or more.</param>
+    /// <param name="sharePercent">Share of a container thrown away. [%], 0 to 100</param>
+    public static double Beside(double used, double sharePercent)
+    {
+        var percent = Math.Min(sharePercent, MostPercent);
+        return used * percent / (100 - percent);
+    }
+
+    /// <summary>Share thrown away where use and life fall out in one way.</summary>
+    /// <param name="waste">The case.</param>
+    /// <param name="share">Share of all ways in which less is thrown away. [1], above 0, below 1</param>
+    /// <returns>[%], 0 to below 100.</returns>
+    public static double PercentAt(WasteCase waste, double share)
+    {
+        var (used, spread) = UseOverLife(waste);
+        return 100 * Math.Max(0, 1 - (used * Math.Exp(-spread * Normal.InvCDF(0, 1, share))));
+    }
+
     /// <summary>Expected share of a container, mixed whole and used evenly, that is over before it is used up.</summary>
     /// <returns>[%], 0 to below 100.</returns>
     /// <remarks>
@@ -20,12 +42,7 @@ public static class Waste
     /// <exception cref="ArgumentOutOfRangeException">Container, life or use is not positive.</exception>
     public static Estimate SharePercent(WasteCase waste)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(waste.ContainerGrams, nameof(waste));
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(waste.LifeDays.Value, nameof(waste));
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(waste.GramsPerDay.Value, nameof(waste));
-
-        var used = waste.GramsPerDay.Value * waste.LifeDays.Value / waste.ContainerGrams;
-        var spread = Math.Sqrt(Square(LogSpread(waste.LifeDays)) + Square(LogSpread(waste.GramsPerDay)));
+        var (used, spread) = UseOverLife(waste);
         var expected = ExpectedShortfall(used, spread);
         var least = Math.Max(0, 1 - (used * Math.Exp(HalfWidth90 * spread)));
         var most = Math.Max(0, 1 - (used * Math.Exp(-HalfWidth90 * spread)));
@@ -34,6 +51,17 @@ public static class Waste
             100 * Math.Min(least, expected),
             100 * Math.Max(most, expected),
             (Ground)Math.Max((int)Ground.Model, (int)Weakest(waste)));
+    }
+
+    /// <summary>Equation 4: median of use over a life as a share of the container, and the standard deviation of its logarithm.</summary>
+    private static (double Median, double Spread) UseOverLife(WasteCase waste)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(waste.ContainerGrams, nameof(waste));
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(waste.LifeDays.Value, nameof(waste));
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(waste.GramsPerDay.Value, nameof(waste));
+        return (
+            waste.GramsPerDay.Value * waste.LifeDays.Value / waste.ContainerGrams,
+            Math.Sqrt(Square(LogSpread(waste.LifeDays)) + Square(LogSpread(waste.GramsPerDay))));
     }
 
     /// <summary>Mean of max(0, 1 − X) where ln X is normal about ln of <paramref name="median"/>: equation 5.</summary>

@@ -50,6 +50,22 @@ public sealed class ShelfTests : IDisposable
         Assert.All(run.Output.Split('\n'), row => Assert.InRange(row.TrimEnd().Length, 0, Surroundings.UsualColumns));
     }
 
+    /// <summary>By hand: 4500 g at 90 is 0.02 a gram and 8 a month, 900 g at 36 is 0.04 a gram: 20 screens of 25 g cost 18 or 20 a month, so the large one pays by 2.</summary>
+    [Fact]
+    public async Task Sizes_and_intervals_go_in_and_come_out_as_the_schemas_say()
+    {
+        const string text = """{"currency": "EUR", "emulsions": [{"id": "A", "fixedCostPerMonth": {"value": 10, "low": 8, "high": 12}, "gramsPerScreen": 25, "keptToday": true, "containers": [{"grams": 900, "price": 36}, {"grams": 4500, "price": 90, "fixedCostPerMonth": 8}]}, {"id": "B", "fixedCostPerMonth": 99}], "jobs": [{"id": "tees", "screensPerMonth": 20, "costs": {"A": {"value": 2, "low": 1, "high": 3, "ground": "measuredHere"}, "B": 9}}]}""";
+        Assert.Empty(SchemaCheck.Faults("shelf-case.json", JsonNode.Parse(text)!));
+        var file = folder.Write("case.json", text);
+        var document = (await ShellRun.Of("shelf", file, "--json")).Document;
+        Assert.Empty(SchemaCheck.Faults("shelf.json", document));
+        Assert.Equal(10 + 8 + (20 * (2 + 0.5)), (double)document["monthlyCost"]!, 1e-9);
+        Assert.Equal((4500, 900), ((double)document["uses"]![0]!["container"]!["grams"]!, (double)document["uses"]![0]!["container"]!["next"]!["grams"]!));
+        Assert.Equal(2, (double)document["uses"]![0]!["container"]!["next"]!["extra"]!, 1e-9);
+        var run = await ShellRun.Of("shelf", file);
+        Assert.All(["EUR (", "Buy A by 4 500 g, not 900 g", "2 EUR more a month", "no other shelf told here is cheaper"], said => Assert.Contains(said.Replace(' ', '_'), run.Output.Replace('\u202f', ' ').ReplaceLineEndings(" ").Replace(' ', '_'), StringComparison.Ordinal));
+    }
+
     [Fact]
     public async Task A_job_that_nothing_serves_ends_with_2_and_its_name()
     {

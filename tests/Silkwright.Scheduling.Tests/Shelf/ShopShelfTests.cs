@@ -56,10 +56,38 @@ public sealed class ShopShelfTests
             var kept = shelf.Emulsions.Where((_, i) => (set >> i & 1) == 1).ToArray();
             if (shelf.Jobs.Any(job => !kept.Any(e => job.Costs.ContainsKey(e.Id))))
                 continue;
-            var cost = kept.Sum(e => e.FixedCostPerMonth)
-                + shelf.Jobs.Sum(job => job.ScreensPerMonth * kept.Where(e => job.Costs.ContainsKey(e.Id)).Min(e => job.Costs[e.Id]));
+            var cost = kept.Sum(e => e.FixedCostPerMonth + e.Containers[0].FixedCostPerMonth)
+                + shelf.Jobs.Sum(job => job.ScreensPerMonth * kept.Where(e => job.Costs.ContainsKey(e.Id)).Min(e => job.Costs[e.Id] + (job.GramsPerScreen[e.Id] * e.Containers[0].Price / e.Containers[0].Grams)));
             Assert.True(answer.MonthlyCost <= cost + 1e-6, $"{string.Join(", ", kept.Select(e => e.Id))} costs {cost}, told {answer.MonthlyCost}");
         }
+    }
+
+    /// <summary>A large container is cheaper by the gram and dies half used in a shop that makes little. Common practice, no source.</summary>
+    [Theory]
+    [InlineData(2, 900)]
+    [InlineData(400, 4500)]
+    public void The_pace_of_its_jobs_decides_the_size(double timesPerMonth, double grams)
+    {
+        var shop = Shop with { Emulsions = [Shop.Emulsions[0] with { Price = new ContainerPrice(900, 24), OtherSizes = [new ContainerPrice(4500, 95)] }] };
+        var (_, answer) = ShopShelf.Choose([Work("bags", InkKind.WaterBased, 100, timesPerMonth)], shop, null, TimeProvider.System, TestContext.Current.CancellationToken);
+        var size = Assert.Single(answer.Uses).Size;
+        Assert.Equal(grams, size?.Grams);
+        Assert.True(size?.NextExtra > 0);
+    }
+
+    /// <summary>A labour rate that nobody knows moves every shelf alike: the difference of two is known far better than either.</summary>
+    [Fact]
+    public void What_a_month_costs_and_every_difference_has_an_interval_and_the_shops_currency()
+    {
+        var (_, answer) = Choose(Work("shirts", InkKind.Plastisol, 100, 2), Work("bags", InkKind.WaterBased, 100, 1));
+        var doubt = Assert.IsType<ShelfDoubt>(answer.Doubt);
+        Assert.Equal(Shop.Prices.Currency, answer.Currency);
+        Assert.Equal(answer.MonthlyCost, doubt.MonthlyCost.Value, 1e-9);
+        Assert.Equal(answer.Change?.SavesPerMonth, doubt.SavesPerMonth?.Value);
+        Assert.Equal(answer.SecondBest?.Extra, doubt.SecondBest?.Value);
+        Assert.True(doubt.MonthlyCost.High > doubt.MonthlyCost.Low);
+        Assert.True(doubt.OneMore!.High - doubt.OneMore.Low < doubt.MonthlyCost.High - doubt.MonthlyCost.Low);
+        Assert.InRange(doubt.ChanceCheapestPercent, 1, 100);
     }
 
     [Fact]
