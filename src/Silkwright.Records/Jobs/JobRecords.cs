@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Silkwright.Contracts;
 using Silkwright.Estimates;
 using Silkwright.Records.Store;
 
@@ -98,6 +99,25 @@ public sealed class JobRecords(SilkwrightStore store)
             .Where(r => shopKey == null || r.ShopKey == shopKey)
             .OrderBy(r => r.DueDate == null).ThenBy(r => r.DueDate).ThenBy(r => r.JobId)
             .ToListAsync(cancel);
+    }
+
+    /// <summary>The jobs as they stand now with the day each counts for, in the order of <see cref="ListAsync"/>.</summary>
+    /// <param name="shopKey">Only this shop's; none: the default shop's.</param>
+    /// <param name="cancel">Stops the work.</param>
+    public async Task<IReadOnlyList<DatedJob>> DatedAsync(string? shopKey = null, CancellationToken cancel = default)
+    {
+        if ((shopKey ?? await store.Shops.DefaultKeyAsync(cancel)) is not { } key)
+            return [];
+        await using var context = store.CreateDbContext();
+        var first = await context.JobRevisions.AsNoTracking().Where(r => r.Revision == 1).Select(r => new { r.JobId, r.SavedAt }).ToDictionaryAsync(r => r.JobId, r => r.SavedAt, cancel);
+        return [.. (await ListAsync(shopKey: key, cancel: cancel)).Select(Dated)];
+
+        DatedJob Dated(JobRevision revision)
+        {
+            var document = JobReader.Read(revision.Text, revision.Name);
+            var kept = TimeZoneInfo.ConvertTime(first[revision.JobId], store.Time.LocalTimeZone);
+            return new DatedJob(revision, document, document.Date ?? document.DueDate ?? DateOnly.FromDateTime(kept.DateTime));
+        }
     }
 
     /// <summary>Says which stored film a job means by a name in its document.</summary>

@@ -23,15 +23,13 @@ internal static class ShelfEndpoints
             .ProducesProblem(StatusCodes.Status400BadRequest)
             .DisableAntiforgery();
 
-        api.MapGet("/shelf", async (JobDesk desk, TimeProvider time, CancellationToken cancel) =>
+        api.MapGet("/shelf", async (JobDesk desk, CancellationToken cancel) =>
             {
-                var shop = await desk.ShopAsync(null, cancel);
-                var (work, _) = await desk.MonthAsync(cancel);
-                if (shop.Emulsions.Count == 0)
-                    throw new InputProblemException(new Problem("The shop has no emulsions to choose from.", "shop", "Name them in the shop's document."));
-                return Documents.Ok(ShelfDocument.Of((await Task.Run(() => ShopShelf.Choose(work, shop, null, time, cancel), cancel)).Answer));
+                var (_, answer, leftOut) = await desk.ShelfAsync(cancel);
+                var films = leftOut.Select(job => new Note($"{job} is left out: its films are not measured yet."));
+                return Documents.Ok(ShelfDocument.Of(answer with { Notes = [.. answer.Notes, .. films] }));
             })
-            .WithSummary("The few emulsions this shop should keep for the jobs kept here")
+            .WithSummary("The few emulsions this shop should keep for the jobs it has kept here, month by month")
             .Produces<JsonObject>()
             .ProducesProblem(StatusCodes.Status400BadRequest);
     }

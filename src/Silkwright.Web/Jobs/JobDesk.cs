@@ -72,22 +72,29 @@ public sealed class JobDesk(JobRecords jobs, ShopRecords shops, CatalogueRecords
         return new JobSight(revision, document, sights, plan, problems);
     }
 
-    /// <summary>Every job kept, as often as it comes in a month; and the names of those whose films are not measured yet.</summary>
-    public async Task<(IReadOnlyList<ShelfWork> Work, IReadOnlyList<string> LeftOut)> MonthAsync(CancellationToken cancel)
+    /// <summary>The few emulsions the default shop should keep, for the jobs it has kept here month by month.</summary>
+    /// <returns>The case, its answer with every note, and the names of the jobs left out, whose films are not measured yet.</returns>
+    /// <exception cref="InputProblemException">The shop has no emulsions, there is no job, or no shelf serves every one.</exception>
+    public async Task<(ShelfCase Case, ShelfAnswer Answer, IReadOnlyList<string> LeftOut)> ShelfAsync(CancellationToken cancel)
     {
-        var work = new List<ShelfWork>();
+        var (shop, told) = await KnownShopAsync(null, cancel);
+        if (shop.Emulsions.Count == 0)
+            throw new InputProblemException(new Problem("The shop has no emulsions to choose from.", "shop", "Name them in the shop's document, each with its family and its price."));
+        var work = new List<DatedWork>();
         var leftOut = new List<string>();
-        foreach (var revision in await jobs.ListAsync(cancel: cancel))
+        foreach (var job in await jobs.DatedAsync(cancel: cancel))
         {
-            var document = JobReader.Read(revision.Text, revision.Name);
-            var sights = await FilmsAsync(revision.JobId, document, cancel);
+            var sights = await FilmsAsync(job.Revision.JobId, job.Document, cancel);
             if (sights.Any(f => f.Measurement is null))
-                leftOut.Add(revision.Name);
+                leftOut.Add(job.Revision.Name);
             else
-                work.Add(new ShelfWork(document.ToJob(Today, sights.ToDictionary(f => f.Name, f => f.Measurement!)), document.TimesPerMonth ?? 1));
+                work.Add(new DatedWork(job.Document.ToJob(Today, sights.ToDictionary(f => f.Name, f => f.Measurement!)), job.Day, job.Document.TimesPerMonth));
         }
 
-        return (work, leftOut);
+        if (work.Count == 0 && leftOut.Count > 0)
+            throw new InputProblemException(new Problem("No job's films are measured yet.", "the jobs", "Open a job: that measures its films."));
+        var (shelf, answer) = await Task.Run(() => ShelfHistory.Of(work, Today).Choose(shop, null, time, cancel), cancel);
+        return (shelf, answer with { Notes = [.. answer.Notes, .. told] }, leftOut);
     }
 
     private async Task<Shop> ToldShopAsync(string? key, CancellationToken cancel) =>

@@ -47,7 +47,7 @@ public static class CatalogueShelf
         return (completed with { Emulsions = [.. completed.Emulsions, .. added] }, notes);
     }
 
-    private static string Said(SheetLine line) => $"{CatalogueWords.Of(line)}{(line.Property.Words is null ? "" : ":")} {CatalogueWords.Value(line.Used)}";
+    private static string Said(SheetLine line) => $"{CatalogueWords.Of(line)}{(line.Property.Words is null && line.At is null ? "" : ":")} {CatalogueWords.Value(line.Used)}";
 
     private static string Listed(IEnumerable<string> parts) => string.Join(", ", parts);
 }

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Silkwright.Cli.Tests.Schema;
+using Silkwright.Records.Store;
 
 namespace Silkwright.Cli.Tests.Commands;
 
@@ -7,6 +8,8 @@ namespace Silkwright.Cli.Tests.Commands;
 public sealed class ShelfTests : IDisposable
 {
     private static readonly string Demo = House.Of("demo", "shelf.json");
+
+    private static readonly CancellationToken Cancel = TestContext.Current.CancellationToken;
 
     private readonly TemporaryFolder folder = new();
 
@@ -83,4 +86,37 @@ public sealed class ShelfTests : IDisposable
         Assert.Equal((2, ""), (run.ExitCode, run.Output));
         Assert.Contains("3 reasons", run.Error, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task Out_of_a_data_folder_each_whole_month_of_jobs_is_a_scenario_and_too_few_are_told()
+    {
+        var data = Path.Combine(folder.Path, "data");
+        var store = await SilkwrightStore.OpenAsync(DataFolder.Open(data), TimeProvider.System, Cancel);
+        _ = await store.Shops.SaveAsync("quay", """{ "name": "Quay", "emulsions": [ { "id": "Left", "family": "diazo" }, { "id": "Right", "family": "photopolymer" } ] }""", "Ines", "First", cancel: Cancel);
+        foreach (var day in (string[])["2026-01-10", "2026-01-20", "2026-02-10"])
+            _ = await store.Jobs.SaveAsync($"job-{day}", Job(day), "Ines", "New", cancel: Cancel);
+
+        var few = await ShellRun.Of("shelf", "--data", data, "--json");
+        Assert.Equal((0, ""), (few.ExitCode, few.Error));
+        Assert.Null(few.Document["months"]);
+        Assert.Contains("Too little history", few.Output, StringComparison.Ordinal);
+
+        _ = await store.Jobs.SaveAsync("march", Job("2026-03-01"), "Ines", "New", cancel: Cancel);
+        var run = await ShellRun.Of("shelf", "--data", data, "--json");
+        Assert.Empty(SchemaCheck.Faults("shelf.json", run.Document));
+        Assert.Equal(["2026-01", "2026-02", "2026-03"], run.Document["months"]!.AsArray().Select(month => (string?)month!["name"]));
+        Assert.Contains("2026-02 (33", (await ShellRun.Of("shelf", "--data", data)).Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_data_folder_without_jobs_is_told()
+    {
+        var store = await SilkwrightStore.OpenAsync(DataFolder.Open(folder.Path), TimeProvider.System, Cancel);
+        _ = await store.Shops.SaveAsync("quay", """{ "name": "Quay", "emulsions": [ { "id": "Left", "family": "diazo" } ] }""", "Ines", "First", cancel: Cancel);
+        var run = await ShellRun.Of("shelf", "--data", folder.Path);
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Contains("There is no job to choose a shelf for", run.Error, StringComparison.Ordinal);
+    }
+
+    private static string Job(string day) => $$"""{ "name": "Job of {{day}}", "date": "{{day}}", "run": 300, "colours": [ { "name": "White", "ink": "plastisol", "kind": "leftChestSpot" } ] }""";
 }

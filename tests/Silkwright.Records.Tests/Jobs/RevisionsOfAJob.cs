@@ -85,4 +85,28 @@ public sealed class RevisionsOfAJob
 
     private static Task<JobRevision> SaveAsync(JobRecords jobs, string id, string? due) => jobs.SaveAsync(
         id, due is null ? $$"""{"name":"Job {{id}}"}""" : $$"""{"name":"Job {{id}}","dueDate":"{{due}}"}""", "Ines", "Ordered", cancel: Cancel);
+
+    [Theory]
+    [InlineData(Database.Sqlite)]
+    [InlineData(Database.Postgres)]
+    public async Task A_job_counts_for_its_date_or_the_day_it_is_due_or_the_day_it_was_first_kept(Database database)
+    {
+        await using var temporary = await TemporaryStore.OpenWithShopAsync(database);
+        var jobs = temporary.Store.Jobs;
+        _ = await temporary.Store.Shops.SaveAsync("mill", """{"name":"Mill"}""", "Ines", "Another shop", cancel: Cancel);
+        _ = await jobs.SaveAsync("dated", Job(""" "date": "2026-08-03", "dueDate": "2026-09-01", """), "Ines", "New", cancel: Cancel);
+        _ = await jobs.SaveAsync("due", Job(""" "dueDate": "2026-09-01", """), "Ines", "New", cancel: Cancel);
+        _ = await jobs.SaveAsync("neither", Job(""), "Ines", "New", cancel: Cancel);
+        _ = await jobs.SaveAsync("elsewhere", Job(""), "Ines", "New", shopKey: "mill", cancel: Cancel);
+        temporary.Time.Pass(TimeSpan.FromDays(40));
+        _ = await jobs.SaveAsync("neither", Job(""" "timesPerMonth": 2, """), "Ines", "It comes again", cancel: Cancel);
+
+        var dated = (await jobs.DatedAsync(cancel: Cancel)).OrderBy(job => job.Day).ToArray();
+
+        var firstKept = TimeZoneInfo.ConvertTime(temporary.Time.Now - TimeSpan.FromDays(40), TimeZoneInfo.Local);
+        Assert.Equal([new DateOnly(2026, 8, 3), new(2026, 9, 1), DateOnly.FromDateTime(firstKept.DateTime)], dated.Select(job => job.Day));
+        Assert.Equal((2, 2.0), (dated[2].Revision.Revision, dated[2].Document.TimesPerMonth));
+    }
+
+    private static string Job(string more) => $$"""{ "name": "Walk", {{more}} "run": 300, "colours": [ { "name": "White", "ink": "plastisol", "kind": "leftChestSpot" } ] }""";
 }

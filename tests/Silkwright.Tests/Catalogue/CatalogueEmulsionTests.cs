@@ -139,7 +139,7 @@ public sealed class CatalogueEmulsionTests
         Assert.Equal((0.9, Ground.MeasuredHere), Told(FamilyValues.RelativeExposure(emulsion)));
         Assert.Equal(23, emulsion.Price!.Cost);
         Assert.DoesNotContain(notes, note => note.Text.Contains("solids", StringComparison.Ordinal));
-        Assert.Contains(notes, note => note.Ground == Ground.MeasuredElsewhere && note.Text.Contains("pot life once mixed at 21 °C 30 d", StringComparison.Ordinal));
+        Assert.Contains(notes, note => note.Ground == Ground.MeasuredElsewhere && note.Text.Contains("pot life once mixed at 21 °C: 30 d", StringComparison.Ordinal));
         Assert.Contains(notes, note => note.Ground == Ground.MeasuredHere && note.Text.Contains("exposure beside a plain diazo 0.9, from the catalogue (a source, 2025-01-01)", StringComparison.Ordinal));
     }
 

@@ -67,21 +67,46 @@ internal sealed class PlanSources
     {
         var job = JobReader.Read(await InputFile.ReadTextAsync(path, "a job", cancel), Path.GetFileName(path));
         var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
-        var films = await MeasureAsync(job.Films, folder, surroundings, cancel);
+        var films = await MeasureAsync(job.Films.ToDictionary(film => film, film => Path.GetFullPath(film, folder)), surroundings, cancel);
         return new ShelfWork(job.ToJob(surroundings.Today, films), job.TimesPerMonth ?? 1);
+    }
+
+    /// <summary>The jobs kept in the data folder, each with the day it counts for; films not measured yet are measured.</summary>
+    /// <returns>The jobs, and the names of those left out, some film of which was never given.</returns>
+    /// <exception cref="InputProblemException">A film can't be measured.</exception>
+    public async Task<(IReadOnlyList<DatedWork> Work, IReadOnlyList<string> LeftOut)> HistoryAsync(Surroundings surroundings, CancellationToken cancel)
+    {
+        if (store is null)
+            return ([], []);
+        var work = new List<DatedWork>();
+        var leftOut = new List<string>();
+        foreach (var job in await store.Jobs.DatedAsync(cancel: cancel))
+        {
+            var hashes = await store.Jobs.FilmHashesAsync(job.Revision.JobId, cancel);
+            var paths = new Dictionary<string, string>();
+            foreach (var name in job.Document.Films)
+            {
+                if (hashes.GetValueOrDefault(name) is { } hash && await store.Films.FindAsync(hash, cancel) is { } film)
+                    paths[name] = store.Films.PathOf(film);
+            }
+
+            if (paths.Count < job.Document.Films.Count)
+                leftOut.Add(job.Revision.Name);
+            else
+                work.Add(new DatedWork(job.Document.ToJob(surroundings.Today, await MeasureAsync(paths, surroundings, cancel)), job.Day, job.Document.TimesPerMonth));
+        }
+
+        return (work, leftOut);
     }
 
     /// <summary>The measurement of each film by its name in the job.</summary>
     private async Task<IReadOnlyDictionary<string, FilmMeasurement>> MeasureAsync(
-        IReadOnlyList<string> films, string folder, Surroundings surroundings, CancellationToken cancel)
+        IReadOnlyDictionary<string, string> paths, Surroundings surroundings, CancellationToken cancel)
     {
-        if (films.Count == 0)
+        if (paths.Count == 0)
             return new Dictionary<string, FilmMeasurement>();
-        var measured = await FilmWork.MeasureAllAsync(
-            [.. films.Select(film => Path.GetFullPath(film, folder))],
-            (path, progress, stop) => MeasureAsync(path, progress, surroundings, stop),
-            surroundings, cancel);
-        return films.Zip(measured).ToDictionary(pair => pair.First, pair => pair.Second);
+        var measured = await FilmWork.MeasureAllAsync([.. paths.Values], (path, progress, stop) => MeasureAsync(path, progress, surroundings, stop), surroundings, cancel);
+        return paths.Keys.Zip(measured).ToDictionary(pair => pair.First, pair => pair.Second);
     }
 
     private async Task<FilmMeasurement> MeasureAsync(string path, IProgress<double> progress, Surroundings surroundings, CancellationToken cancel)

@@ -20,6 +20,7 @@ internal static class ShelfCommand
             [
                 ("silkwright shelf demo/shelf.json", "an invented shop: what to drop, what to try, what it saves"),
                 ("silkwright shelf --shop demo/shop.json --jobs demo/jobs", "out of a shop's own jobs, every cost from the engines; films are measured"),
+                ("silkwright shelf --data data", "out of the jobs kept in a data folder, each month of the past a scenario"),
                 ("silkwright shelf demo/shelf.json --json", "for a program: keep, assignments, monthlyCost, bound, gapPercent"),
             ],
             GoodToKnow = "The answer is no better than the costs in the case: a screen's cost with an emulsion takes in its waste, its time and its remakes (docs/schema/shelf-case.json, docs/engines/shelf.md).",
@@ -30,7 +31,7 @@ internal static class ShelfCommand
             Arity = ArgumentArity.ZeroOrOne,
         };
         var shop = new Option<string?>("--shop") { Description = "the shop, as a file: its emulsions are weighed", HelpName = "SHOP.json" };
-        var data = new Option<string?>("--data") { Description = "the folder a shop keeps its records in; with --shop, only remembers the films", HelpName = "FOLDER" };
+        var data = new Option<string?>("--data") { Description = "the folder a shop keeps its records in; without --jobs, the jobs kept there count in the month of their date", HelpName = "FOLDER" };
         var jobs = new Option<string?>("--jobs") { Description = "a folder of jobs of a usual month; each says its timesPerMonth, or comes once", HelpName = "FOLDER" };
         var most = new Option<int?>("--most") { Description = "the most emulsions to keep", HelpName = "N" };
         var json = Answer.JsonOption();
@@ -45,10 +46,10 @@ internal static class ShelfCommand
             var (shelf, answer) = (parse.GetValue(file), parse.GetValue(jobs)) switch
             {
                 ({ } path, null) => await OfCaseAsync(path, surroundings, cancel),
-                (null, { } folder) => await OfJobsAsync(
+                (null, var folder) when folder is not null || parse.GetValue(data) is not null => await OfShopAsync(
                     folder, await PlanSources.OpenAsync(parse.GetValue(shop), parse.GetValue(data), surroundings, cancel), parse.GetValue(most), surroundings, cancel),
                 _ => throw new InputProblemException(new Problem(
-                    "There must be a case, or the jobs of a shop, and not both.", "command line", "Write CASE.json, or --jobs FOLDER with --shop SHOP.json.")),
+                    "There must be a case, or the jobs of a shop, and not both.", "command line", "Write CASE.json, or --jobs FOLDER with --shop SHOP.json, or --data FOLDER for the jobs kept there.")),
             };
             if (parse.GetValue(json))
                 Answer.WriteJson(ShelfDocument.Of(answer), surroundings);
@@ -65,19 +66,34 @@ internal static class ShelfCommand
         return (shelf, await ChooseAsync(shelf, Path.GetFileName(path), surroundings, cancel));
     }
 
-    private static async Task<(ShelfCase Case, ShelfAnswer Answer)> OfJobsAsync(
-        string folder, PlanSources sources, int? most, Surroundings surroundings, CancellationToken cancel)
+    /// <param name="folder">The jobs of a usual month; none: those on record, month by month.</param>
+    private static async Task<(ShelfCase Case, ShelfAnswer Answer)> OfShopAsync(
+        string? folder, PlanSources sources, int? most, Surroundings surroundings, CancellationToken cancel)
     {
-        if (!Directory.Exists(folder))
+        if (folder is not null && !Directory.Exists(folder))
             throw new InputProblemException(new Problem("There is no such folder.", folder, "Name the folder that holds the jobs' files."));
         if (sources.Shop.Emulsions.Count == 0)
             throw new InputProblemException(new Problem("The shop has no emulsions to choose from.", "--shop", "Name a shop whose emulsions are listed (docs/schema/shop.json)."));
         if (most is < 1)
             throw new InputProblemException(new Problem("At least one emulsion must be kept.", "--most", "Give 1 or more."));
+        var (shelf, answer) = folder is null ? await OfHistoryAsync(sources, most, surroundings, cancel) : await OfJobsAsync(folder, sources, most, surroundings, cancel);
+        return (shelf, answer with { Notes = [.. answer.Notes, .. sources.Notes] });
+    }
+
+    private static async Task<(ShelfCase Case, ShelfAnswer Answer)> OfJobsAsync(
+        string folder, PlanSources sources, int? most, Surroundings surroundings, CancellationToken cancel)
+    {
         var work = new List<ShelfWork>();
         foreach (var path in Directory.EnumerateFiles(folder, "*.json").Order(StringComparer.Ordinal))
             work.Add(await sources.WorkAsync(path, surroundings, cancel));
         return ShopShelf.Choose(work, sources.Shop, most, surroundings.Time, cancel);
+    }
+
+    private static async Task<(ShelfCase Case, ShelfAnswer Answer)> OfHistoryAsync(PlanSources sources, int? most, Surroundings surroundings, CancellationToken cancel)
+    {
+        var (work, leftOut) = await sources.HistoryAsync(surroundings, cancel);
+        var (shelf, answer) = ShelfHistory.Of(work, surroundings.Today).Choose(sources.Shop, most, surroundings.Time, cancel);
+        return (shelf, answer with { Notes = [.. answer.Notes, .. leftOut.Select(job => new Note($"{job} is left out: a film it names was never given here."))] });
     }
 
     private static Task<ShelfAnswer> ChooseAsync(ShelfCase shelf, string name, Surroundings surroundings, CancellationToken cancel)
