@@ -56,6 +56,13 @@ public static class Said
         _ => "white light",
     };
 
+    public static string Of(PressWash wash) => wash switch
+    {
+        PressWash.None => "nothing",
+        PressWash.Water => "water",
+        _ => "solvent or cleaner",
+    };
+
     public static string Of(StencilFinish finish) => finish switch
     {
         StencilFinish.PostExposed => "Once dry, expose a second time.",

@@ -36,6 +36,7 @@ public static class Advisor
             Handling = [.. contest.Allowed.Select(candidate => Handle(candidate, filled.Room))],
             Facts = Told.Of(job, colour, shop),
             Assumed = [.. assumed, .. Planner.JobNotes(job, shop), .. plan.Needs.Notes],
+            NotReckoned = NotReckonedWith.For(contest, filled),
             StopIf = Conditions.For(brief, contest, curves),
             MeasureFirst = FirstMeasurements.For(contest, comparison),
         };
@@ -57,5 +58,7 @@ public static class Advisor
         candidate.Finish)
     {
         LaidWith = candidate.Emulsion.LaidWith?.Id,
+        Finishes = candidate.Finishes,
+        SeeThrough = candidate.Emulsion.SeeThrough,
     };
 }

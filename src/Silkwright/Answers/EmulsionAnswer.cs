@@ -32,6 +32,9 @@ public sealed record EmulsionAnswer
     /// <summary>What was not told and is assumed.</summary>
     public required IReadOnlyList<Note> Assumed { get; init; }
 
+    /// <summary>What is known of these emulsions and yet not reckoned with, and why.</summary>
+    public IReadOnlyList<string> NotReckoned { get; init; } = [];
+
     /// <summary>Ends the recommendation when it happens.</summary>
     public required IReadOnlyList<string> StopIf { get; init; }
 

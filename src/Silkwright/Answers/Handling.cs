@@ -1,6 +1,7 @@
 using Silkwright.Estimates;
 using Silkwright.Exposure;
 using Silkwright.Life;
+using Silkwright.Plans;
 
 namespace Silkwright.Answers;
 
@@ -13,4 +14,10 @@ public sealed record Handling(string Emulsion, Estimate? RoomLightMinutes, Forgi
 {
     /// <summary>The emulsion a capillary film is laid with; none where it is laid with water, or is no film.</summary>
     public string? LaidWith { get; init; }
+
+    /// <summary>Every finish weighed, with its price.</summary>
+    public IReadOnlyList<FinishOption> Finishes { get; init; } = [];
+
+    /// <summary>Its coat shows the mark below, for jobs lined up by eye; none where nobody said.</summary>
+    public bool? SeeThrough { get; init; }
 }

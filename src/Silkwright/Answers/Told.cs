@@ -36,6 +36,8 @@ internal static class Told
             facts.Add($"{Words(light)} light");
         if (shop.Room.Lux is { } lux)
             facts.Add($"{Number(lux)} lux there");
+        if (shop.PressWash is { } wash)
+            facts.Add(wash == PressWash.None ? "screens not wiped on press" : $"screens wiped with {Names(wash)} on press");
         if (shop.Emulsions.Count > 0)
             facts.Add($"emulsions on the shelf: {string.Join(", ", shop.Emulsions.Select(emulsion => emulsion.Id))}");
         return facts;
@@ -48,6 +50,8 @@ internal static class Told
         RoomLight.White => "white",
         _ => throw new ArgumentOutOfRangeException(nameof(light)),
     };
+
+    private static string Names(PressWash wash) => wash == PressWash.Water ? "water" : "solvents";
 
     private static string Number(double value) => value.ToString("#,0.##", CultureInfo.InvariantCulture);
 

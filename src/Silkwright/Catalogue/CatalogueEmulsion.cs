@@ -32,6 +32,7 @@ public static class CatalogueEmulsion
         var taken = new List<SheetLine>();
         var grounds = own.Grounds;
         var curve = own.PenetrationDepthUm ?? own.CriticalDoseMjPerCm2;
+        var banded = own.SensitiveFromNm is not null || own.SensitiveToNm is not null;
         var completed = own with
         {
             Resistances = own.Resists is null ? Resistances() : own.Resistances,
@@ -43,6 +44,14 @@ public static class CatalogueEmulsion
             SeeThrough = own.SeeThrough ?? YesNo(CatalogueProperties.SeeThrough),
             Price = own.Price ?? Price(),
             OtherSizes = own.Price is null && own.OtherSizes.Count == 0 ? OtherSizes() : own.OtherSizes,
+            DensityGPerCm3 = own.DensityGPerCm3 ?? Number(CatalogueProperties.Density, ground => grounds = grounds with { Density = ground }),
+            ViscosityPaS = own.ViscosityPaS ?? Number(CatalogueProperties.Viscosity),
+            SensitiveFromNm = banded ? own.SensitiveFromNm : Number(CatalogueProperties.SensitiveFrom),
+            SensitiveToNm = banded ? own.SensitiveToNm : Number(CatalogueProperties.SensitiveTo),
+            ResistsCleaner = own.ResistsCleaner ?? (Line(CatalogueProperties.ToCleaner) is { } cleaner ? Graded(cleaner) : null),
+            Hardening = own.Hardening ?? Word<Hardening>(CatalogueProperties.Hardening),
+            Reclaim = own.Reclaim ?? Word<Reclaiming>(CatalogueProperties.Reclaim),
+            PotLives = own is { PotLives: null, PotLifeDays: null } ? PotLives() : own.PotLives,
             FilmThicknessUm = own.FilmThicknessUm ?? Number(CatalogueProperties.FilmThickness, ground => grounds = grounds with { FilmThickness = ground }),
             PenetrationDepthUm = curve is null ? Number(CatalogueProperties.PenetrationDepth, ground => grounds = grounds with { PenetrationDepth = ground }) : own.PenetrationDepthUm,
             CriticalDoseMjPerCm2 = curve is null ? Number(CatalogueProperties.CriticalDose) : own.CriticalDoseMjPerCm2,
@@ -68,6 +77,21 @@ public static class CatalogueEmulsion
 
         bool? YesNo(CatalogueProperty property) => Line(property)?.Used.Value.Word is { } word ? word == "yes" : null;
 
+        T? Word<T>(CatalogueProperty property)
+            where T : struct, Enum => Line(property)?.Used.Value.Word is { } word ? Enum.Parse<T>(word, ignoreCase: true) : null;
+
+        // the one at the usual temperature is taken as the pot life itself
+        ToldPotLife[]? PotLives()
+        {
+            if (!CatalogueProperties.PotLife.IsAskedOf(own.Family))
+                return null;
+            SheetLine[] told = [.. sheet.Lines.Where(line => line.Property == CatalogueProperties.PotLife)];
+            taken.AddRange(told.Where(line => line.At != CatalogueProperties.ReferenceCelsius));
+            return told.Length == 0
+                ? null
+                : [.. told.Select(line => new ToldPotLife(line.At ?? CatalogueProperties.ReferenceCelsius, line.Used.Value.Number!.Value, line.Used.Ground))];
+        }
+
         ContainerPrice? Price()
         {
             if (Take(Cheapest(sheet)) is not { } line)
@@ -84,12 +108,15 @@ public static class CatalogueEmulsion
             foreach (var (ink, property) in Inks.Where(pair => !graded.ContainsKey(pair.Ink)))
             {
                 if (Line(property) is { } line)
-                    graded.Add(ink, new GivenResistance(Enum.Parse<ResistanceGrade>(line.Used.Value.Word!, ignoreCase: true), line.Used.Ground));
+                    graded.Add(ink, Graded(line));
             }
 
             return graded.Count == 0 ? null : graded;
         }
     }
+
+    private static GivenResistance Graded(SheetLine line) =>
+        new(Enum.Parse<ResistanceGrade>(line.Used.Value.Word!, ignoreCase: true), line.Used.Ground);
 
     /// <summary>The container in which a kilogram costs least.</summary>
     private static SheetLine? Cheapest(CatalogueSheet sheet) =>

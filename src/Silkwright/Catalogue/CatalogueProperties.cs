@@ -33,7 +33,7 @@ public static class CatalogueProperties
 
     public static readonly CatalogueProperty Density = new("densityGPerCm3", "density", "Weigh a measuring flask of known volume, filled without bubbles.")
     {
-        Unit = "g/cm³", Least = 0.8, Most = 2, DatasheetShare = 0.03, Of = Liquids,
+        Unit = "g/cm³", Least = 0.8, Most = 2, DatasheetShare = UsualSpread.Density, Of = Liquids,
     };
 
     public static readonly CatalogueProperty SensitiveFrom = new("sensitiveFromNm", "sensitive from", "Ask the supplier for the spectral sensitivity, or expose strips behind band filters.")

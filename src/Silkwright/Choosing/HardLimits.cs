@@ -20,14 +20,30 @@ public static class HardLimits
     /// <param name="on">Day of the plan.</param>
     /// <param name="light">Light of the room; none: not known, no limit.</param>
     /// <param name="lux">How bright it is; none: not read. [lx]</param>
-    public static HardLimit? Against(StencilEmulsion emulsion, InkKind ink, DateOnly on, RoomLight? light, double? lux)
+    /// <param name="wash">What screens are wiped with on press; none: not known, no limit.</param>
+    public static HardLimit? Against(StencilEmulsion emulsion, InkKind ink, DateOnly on, RoomLight? light, double? lux, PressWash? wash = null)
     {
         if (emulsion.LaidWith is not { } laying)
             return Alone(emulsion);
         return Alone(emulsion.WithoutLaying())
             ?? (Alone(laying) is { } limit ? limit with { Why = $"of {laying.Id}, which it is laid with: {limit.Why}" } : null);
 
-        HardLimit? Alone(StencilEmulsion part) => InkAttacks(part, ink) ?? LifeOver(part, on) ?? LightFogs(part, light, lux);
+        HardLimit? Alone(StencilEmulsion part) => InkAttacks(part, ink) ?? LifeOver(part, on) ?? LightFogs(part, light, lux) ?? WashAttacks(part, wash);
+    }
+
+    /// <summary>No lamp gives light that the emulsion answers to.</summary>
+    /// <param name="emulsion">The emulsion.</param>
+    /// <param name="lamps">The shop's lamps, those left out that a step test has shown to harden it; at least one.</param>
+    public static HardLimit? NoLamp(StencilEmulsion emulsion, IReadOnlyList<Lamp> lamps)
+    {
+        if (!lamps.All(lamp => LampSpectrum.Misses(lamp, emulsion)))
+            return null;
+        var part = LampSpectrum.Misses(lamps[0], emulsion.WithoutLaying()) ? emulsion : emulsion.Liquid();
+        var (from, to) = LampSpectrum.Band(lamps[0]);
+        return new HardLimit(
+            string.Create(CultureInfo.InvariantCulture, $"the light of {lamps[0].Id} (about {from:0} to {to:0} nm) lies outside what {part.Id} answers to ({part.SensitiveFromNm:0} to {part.SensitiveToNm:0} nm)"),
+            string.Create(CultureInfo.InvariantCulture, $"expose {part.Id} with a lamp between {part.SensitiveFromNm:0} and {part.SensitiveToNm:0} nm, or show with a step test that this one hardens it"),
+            FixEffort: 3);
     }
 
     /// <summary>No exposure both cures through and holds the detail, even at the favourable ends of both.</summary>
@@ -44,6 +60,11 @@ public static class HardLimits
         return answer.Grade != ResistanceGrade.Poor ? null : new HardLimit(
             Clause.Of(answer.Reason), $"buy an emulsion made for {InkWords.Of(ink)} ink", FixEffort: 3);
     }
+
+    private static HardLimit? WashAttacks(StencilEmulsion emulsion, PressWash? wash) =>
+        WashResistance.To(wash, emulsion) is { Grade: ResistanceGrade.Poor } answer
+            ? new HardLimit(Clause.Of(answer.Reason), "wipe its screens with something else on press", FixEffort: 1)
+            : null;
 
     private static HardLimit? LifeOver(StencilEmulsion emulsion, DateOnly on)
     {

@@ -57,7 +57,7 @@ internal static class LiquidCoat
             new("film of a face coat", CoatDefaults.FaceFilmUm),
             new("voids of the mesh", mesh.VoidUm),
             new("solids of the emulsion", FamilyValues.SolidsPercent(emulsion)),
-            new("density of the dry coat", VolumeSolids.DryDensityGPerCm3),
+            new("density of the dry coat", FamilyValues.DryDensityGPerCm3(emulsion)),
             new("hand of the operator", CoatDefaults.Operator),
             new("reading of the gauge", CoatDefaults.GaugeErrorUm),
             new("heel of the trough", CoatDefaults.HeelLoss),

@@ -24,6 +24,7 @@ public static class EmulsionAnswerDocument
             AddComparison(document, comparison);
         document["turns"] = new JsonArray([.. answer.Curves.Select(Curve)]);
         document["facts"] = DocumentJson.Of(answer.Facts);
+        document["notReckoned"] = DocumentJson.Of(answer.NotReckoned);
         document["stopIf"] = DocumentJson.Of(answer.StopIf);
         document["measureFirst"] = DocumentJson.Of(answer.MeasureFirst);
         document["cautions"] = DocumentJson.Of(answer.Plan.Cautions);
@@ -47,6 +48,9 @@ public static class EmulsionAnswerDocument
             ["exposuresRightPercent"] = handling.Forgiveness.RightPercent,
         };
         document.AddIfThere("laidWith", handling.LaidWith);
+        document["finishes"] = FinishesDocument.Of(handling.Finishes);
+        if (handling.SeeThrough is { } seeThrough)
+            document["seeThrough"] = seeThrough;
         document.AddIfThere("secondsEitherSide", handling.Forgiveness.SecondsEitherSide);
         document.AddIfThere("roomLightMinutes", handling.RoomLightMinutes is { } minutes ? DocumentJson.Of(minutes) : null);
         document.AddIfThere("why", answer.Plan.Beaten.FirstOrDefault(beaten => beaten.Emulsion.Id == contender.Id)?.Why);

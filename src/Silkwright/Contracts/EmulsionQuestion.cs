@@ -48,6 +48,8 @@ public static class EmulsionQuestion
         Most = InputLimits.MostLux,
     };
 
+    public static readonly ChoiceField Wash = ChoiceField.Of<PressWash>("wash", "what screens are wiped with on press");
+
     public static readonly QuantityField Temperature = new("temperature", QuantityKind.Temperature, "air of the room")
     {
         Least = 0,
@@ -62,7 +64,7 @@ public static class EmulsionQuestion
     };
 
     public static IReadOnlyList<QuestionField> Fields =>
-        [Ink, Run, Pace, Work, FinestLine, Ruling, Garment, Light, Lux, Temperature, Humidity];
+        [Ink, Run, Pace, Work, FinestLine, Ruling, Garment, Light, Lux, Temperature, Humidity, Wash];
 
     /// <summary>Answers for a shop; what was typed stands above what the shop says of itself.</summary>
     /// <param name="given">What was typed.</param>
@@ -89,6 +91,7 @@ public static class EmulsionQuestion
         var asked = shop with
         {
             ScreensPerDay = given.Read(Pace) ?? shop.ScreensPerDay,
+            PressWash = given.Read<PressWash>(Wash) ?? shop.PressWash,
             Room = shop.Room with
             {
                 Light = given.Read<RoomLight>(Light) ?? shop.Room.Light,

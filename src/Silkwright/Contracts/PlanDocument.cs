@@ -44,7 +44,11 @@ public static class PlanDocument
         document.AddIfThere("drying", DryingOf(plan.Drying));
         document.AddIfThere("exposure", ExposureOf(plan));
         if (plan.Emulsion is not null)
+        {
             document["finish"] = Names.Of(plan.Finish);
+            document["finishes"] = FinishesDocument.Of(plan.Finishes);
+        }
+
         document.AddIfThere("requiredFilmDensityUv", plan.Exposure?.RequiredFilmDensityUv);
         document["detail"] = DetailOf(plan);
         AddInk(document["ink"]!.AsObject(), plan.Ink);

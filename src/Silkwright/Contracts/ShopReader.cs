@@ -42,11 +42,14 @@ public static class ShopReader
             ExposureReadings = [.. readings["exposure"].Entries(MostReadings).Select(field => ExposureReadingOf(field, meshes, problems))],
             CoatReadings = [.. readings["coat"].Entries(MostReadings).Select(field => CoatReadingOf(field, meshes, problems))],
             Prices = PricesOf(root["prices"]),
+            PressWash = root["pressWash"].Choice<PressWash>(),
             ScreensPerDay = root["screensPerDay"].Number("1/d", 0.01, 5000),
         };
         Twice(shop.Emulsions.Select(emulsion => emulsion.Id), "emulsions", "Give each its own id; two lots of one emulsion are two entries.");
         Twice(shop.Troughs.Select(trough => trough.Id), "troughs", "Give each its own id.");
         Twice(shop.Lamps.Select(lamp => lamp.Id), "lamps", "Give each its own id.");
+        foreach (var emulsion in shop.Emulsions.Where(emulsion => emulsion.SensitiveToNm <= emulsion.SensitiveFromNm))
+            problems.Add($"The light {emulsion.Id} answers to ends before it begins.", $"{where}: emulsions: sensitiveToNm", "Give sensitiveFromNm as the shorter wavelength.");
         ShopReferences.Check(readings, shop, problems);
         problems.ThrowIfAny();
         return shop;
@@ -123,6 +126,14 @@ public static class ShopReader
         SensitisedOn = field["sensitisedOn"].Date(),
         StoredCelsius = field["storedCelsius"].Number("°C", -30, 60),
         Grams = field["grams"].Number("g", 0, 10_000_000),
+        DensityGPerCm3 = field["densityGPerCm3"].Number("g/cm³", 0.8, 2),
+        ViscosityPaS = field["viscosityPaS"].Number("Pa·s", 0.05, 200),
+        SensitiveFromNm = field["sensitiveFromNm"].Number("nm", 200, 600),
+        SensitiveToNm = field["sensitiveToNm"].Number("nm", 250, 700),
+        ResistsCleaner = field["resistanceCleaner"].Choice<ResistanceGrade>() is { } cleaner ? new GivenResistance(cleaner, Ground.Datasheet) : null,
+        Hardening = field["hardening"].Choice<Hardening>(),
+        Reclaim = field["reclaim"].Choice<Reclaiming>(),
+        PotLives = field["potLives"].IsThere ? [.. field["potLives"].Entries(MostTools).Select(PotLifeOf)] : null,
         FilmThicknessUm = field["filmThicknessUm"].Number("µm", 5, InputLimits.MostFilmUm),
         PenetrationDepthUm = field["penetrationDepthUm"].Number("µm", InputLimits.LeastPenetrationUm, 9_000),
         CriticalDoseMjPerCm2 = field["criticalDoseMjPerCm2"].Number("mJ/cm²", 0.01, 100_000),
@@ -131,12 +142,17 @@ public static class ShopReader
     private static ContainerPrice ContainerOf(DocumentField field) =>
         new(field["grams"].RequiredNumber("g", 1, 1_000_000), field["cost"].RequiredNumber("currency", 0, 1_000_000));
 
+    private static ToldPotLife PotLifeOf(DocumentField field) => new(
+        field["celsius"].RequiredNumber("°C", -30, 60), field["days"].RequiredNumber("d", 0.1, 1500), Ground.Datasheet);
+
     private static Lamp LampOf(DocumentField field, int index) => new()
     {
         Id = field["id"].Text() ?? $"lamp {index + 1}",
         Kind = field["kind"].RequiredChoice<LampKind>(),
         DistanceMm = field["distanceMm"].Number("mm", 1, 10_000),
         Hours = field["hours"].Number("h", 0, 200_000),
+        PeakNm = field["peakNm"].Number("nm", 250, 500),
+        IrradianceMwPerCm2 = field["irradianceMwPerCm2"].Number("mW/cm²", 0.001, 10_000),
         Counts = field["counts"].Choice<ExposureCount>() ?? ExposureCount.Seconds,
     };
 

@@ -32,7 +32,15 @@ public static class FamilyValues
     /// <summary>Density of the emulsion as it is laid: the liquid's, or the dry film's. [g/cm³]</summary>
     public static Estimate DensityGPerCm3(StencilEmulsion emulsion) => Propagation.Through(
         x => VolumeSolids.LiquidDensityGPerCm3(x[0], x[1]),
-        [new("solids", SolidsPercent(emulsion)), new("density of the dry coat", VolumeSolids.DryDensityGPerCm3)]).Estimate;
+        [new("solids", SolidsPercent(emulsion)), new("density of the dry coat", DryDensityGPerCm3(emulsion))]).Estimate;
+
+    /// <summary>Density of the dry coat: from that of the liquid where it is told, volumes adding. [g/cm³]</summary>
+    /// <remarks>docs/engines/coating.md, equation 13. Held within what such coats weigh, filled ones included: 1.0 to 2.5.</remarks>
+    public static Estimate DryDensityGPerCm3(StencilEmulsion emulsion) => emulsion is { DensityGPerCm3: { } liquid, SolidsPercent: not null }
+        ? Propagation.Through(
+            x => Math.Clamp(VolumeSolids.DryDensityOfLiquid(x[0], x[1]), 1.0, 2.5),
+            [new("solids", SolidsPercent(emulsion)), new("density of the liquid", UsualSpread.Around(liquid, UsualSpread.Density, emulsion.Grounds.Density))]).Estimate
+        : VolumeSolids.DryDensityGPerCm3;
 
     /// <summary>
     /// Days it works at 21 °C: from mixing for two-part emulsions; as long as the closed container for ready-to-use ones. [d]
@@ -103,12 +111,6 @@ public static class FamilyValues
 
     /// <summary>Sold in two parts: its days count from mixing.</summary>
     public static bool NeedsSensitiser(EmulsionFamily family) => family is EmulsionFamily.Diazo or EmulsionFamily.DualCure;
-
-    /// <summary>
-    /// A second exposure of the developed, dried stencil is worth its time: what the first left unlinked in a diazo can still
-    /// link. A ready-to-use coat has paired what can pair by the end of a proper first one. Common practice, no source.
-    /// </summary>
-    public static bool PostExposureHelps(EmulsionFamily family) => family is not EmulsionFamily.Photopolymer;
 
     private static ArgumentOutOfRangeException Unknown(StencilEmulsion emulsion) =>
         new(nameof(emulsion), emulsion.Family, "No such family of emulsions.");

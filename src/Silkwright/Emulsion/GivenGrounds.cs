@@ -7,6 +7,8 @@ public sealed record GivenGrounds
 {
     public Ground Solids { get; init; } = Ground.Datasheet;
 
+    public Ground Density { get; init; } = Ground.Datasheet;
+
     public Ground PotLife { get; init; } = Ground.Datasheet;
 
     public Ground ShelfLife { get; init; } = Ground.Datasheet;

@@ -60,6 +60,30 @@ public sealed record StencilEmulsion
     /// <summary>Working-curve critical dose where somebody measured it. [mJ/cm²]</summary>
     public double? CriticalDoseMjPerCm2 { get; init; }
 
+    /// <summary>Density of the liquid. [g/cm³]</summary>
+    public double? DensityGPerCm3 { get; init; }
+
+    /// <summary>Viscosity of the liquid. [Pa·s] No engine reckons with it: docs/engines/coating.md, "What it does not know".</summary>
+    public double? ViscosityPaS { get; init; }
+
+    /// <summary>The light it answers to begins here. [nm]</summary>
+    public double? SensitiveFromNm { get; init; }
+
+    /// <summary>The light it answers to ends here. [nm]</summary>
+    public double? SensitiveToNm { get; init; }
+
+    /// <summary>How it stands solvents and cleaners, where somebody graded it.</summary>
+    public GivenResistance? ResistsCleaner { get; init; }
+
+    /// <summary>What a chemical hardener does to it; none: not told, it helps as usual.</summary>
+    public Hardening? Hardening { get; init; }
+
+    /// <summary>How it comes off the mesh; none: not told, as usual.</summary>
+    public Reclaiming? Reclaim { get; init; }
+
+    /// <summary>Pot lives told at several temperatures; they stand before <see cref="PotLifeDays"/> where both name 21 °C.</summary>
+    public IReadOnlyList<ToldPotLife>? PotLives { get; init; }
+
     /// <summary>The liquid emulsion a capillary film is laid with; none: it is laid with water, or is no film.</summary>
     public StencilEmulsion? LaidWith { get; init; }
 

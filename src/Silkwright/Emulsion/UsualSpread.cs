@@ -9,6 +9,7 @@ namespace Silkwright.Emulsion;
 public static class UsualSpread
 {
     public const double Solids = 0.05;
+    public const double Density = 0.03;
     public const double PotLife = 0.25;
     public const double ShelfLife = 0.2;
     public const double Exposure = 0.25;

@@ -33,6 +33,18 @@ public static class VolumeSolids
         return 1 / (solids + water);
     }
 
+    /// <summary>Density of the solids from that of the liquid, volumes adding. [g/cm³]</summary>
+    /// <param name="solidsPercent">Solids by weight. [%], above 0 to 100.</param>
+    /// <param name="liquidDensityGPerCm3">[g/cm³], positive.</param>
+    /// <returns>Positive infinity where the water alone would fill the liquid's volume.</returns>
+    public static double DryDensityOfLiquid(double solidsPercent, double liquidDensityGPerCm3)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(liquidDensityGPerCm3);
+        var share = solidsPercent / 100;
+        var volume = (1 / liquidDensityGPerCm3) - ((1 - share) / WaterDensityGPerCm3);
+        return volume > 0 ? share / volume : double.PositiveInfinity;
+    }
+
     private static (double Solids, double Water) VolumesOfOneGram(double solidsPercent, double dryDensityGPerCm3)
     {
         if (!(solidsPercent > 0 && solidsPercent <= 100))

@@ -15,6 +15,9 @@ internal static class ExposureChecks
         Require(exposure.FinestGapUm is null or (> 0 and < 1e9), exposure.FinestGapUm, "The finest gap must be above 0.");
         Require(exposure.Lamp.DistanceMm is null or (> 0 and < 1e5), exposure.Lamp.DistanceMm, "The lamp's distance must be above 0.");
         Require(exposure.Lamp.Hours is null or (>= 0 and < 1e6), exposure.Lamp.Hours, "Lamp hours must be 0 or more.");
+        Require(exposure.Lamp.IrradianceMwPerCm2 is null or (> 0 and < 1e5), exposure.Lamp.IrradianceMwPerCm2, "The lamp's irradiance must be above 0.");
+        Require(exposure.Lamp.PeakNm is null or (>= 200 and <= 700), exposure.Lamp.PeakNm, "The lamp's peak lies between 200 and 700 nm.");
+        Require(exposure.Emulsion.CriticalDoseMjPerCm2 is null or (> 0 and < 1e6), exposure.Emulsion.CriticalDoseMjPerCm2, "The critical dose must be above 0.");
         Require(
             exposure.Emulsion.RelativeExposure is null or (> 0 and < 1e3),
             exposure.Emulsion.RelativeExposure,

@@ -70,7 +70,11 @@ public static class ExposureModel
     {
         var seconds = UsualExposure.Seconds(exposure.Lamp.Kind, exposure.Emulsion);
         if (strips.Length == 0)
-            return Estimate.WithinFactor(seconds, UsualExposure.Spread, Ground.CommonPractice);
+        {
+            return CurveExposure.Seconds(
+                Estimate.WithinFactor(seconds, UsualExposure.Spread, Ground.CommonPractice), UsualExposure.Spread, exposure.Lamp, exposure.Emulsion);
+        }
+
         if (counts == ExposureCount.Seconds)
             return Estimate.WithinFactor(seconds, SpreadWithStrips, Ground.CommonPractice);
 

@@ -28,6 +28,14 @@ internal static class ExposureNotes
                 : $"{exposure.Lamp.Id} counts units of its own, which only a step test on it can tell: until then the amounts are seconds.");
         }
 
+        if (LampSpectrum.Factor(exposure.Lamp, exposure.Emulsion) is { Value: > 1 } partly)
+        {
+            var (from, to) = LampSpectrum.Band(exposure.Lamp);
+            yield return new Note(
+                Text($"Part of the light of {exposure.Lamp.Id} (about {from:0} to {to:0} nm) lies outside what {exposure.Emulsion.Id} answers to: about {partly.Value:0.#} times the exposure ({partly.Low:0.#} to {partly.High:0.#})."),
+                Ground.CommonPractice);
+        }
+
         if (exposure.FinestLineUm is null)
         {
             yield return new Note(

@@ -6,7 +6,7 @@ namespace Silkwright.Exposure;
 /// <remarks>All in natural logarithms of exposure: docs/engines/exposure.md, equations 8 to 12.</remarks>
 internal sealed class WindowInputs
 {
-    private const int Speed = 0, Stencil = 1, Penetration = 2, MeshColour = 3, Scatter = 4, Gap = 5, DMin = 6, DMax = 7, Ageing = 8;
+    private const int Speed = 0, Stencil = 1, Penetration = 2, MeshColour = 3, Scatter = 4, Gap = 5, DMin = 6, DMax = 7, Ageing = 8, Spectrum = 9;
 
     private readonly ExposureCase exposure;
     private readonly double lineUm;
@@ -28,6 +28,7 @@ internal sealed class WindowInputs
             new("density of the film's clear", Known(exposure.Film?.DMinUv) ?? CoatOptics.DMinUv),
             new("density of the film's black", Known(exposure.Film?.DMaxUv) ?? CoatOptics.DMaxUv),
             new("age of the lamp", UsualExposure.Ageing(exposure.Lamp)),
+            new("light of the lamp outside the coat's band", LampSpectrum.Factor(exposure.Lamp, exposure.Emulsion)),
         ];
         Best = [.. Uncertain.Select(input => input.Estimate.Value)];
     }
@@ -42,7 +43,7 @@ internal sealed class WindowInputs
 
     /// <summary>Least exposure that cures through behind a thread.</summary>
     internal double Through(IReadOnlyList<double> x) =>
-        Math.Log(x[Speed] / CoatOptics.GoodOverLeast) + Deeper(x) + Math.Log(x[MeshColour]) + Math.Log(x[Ageing]) + logDistance
+        Math.Log(x[Speed] / CoatOptics.GoodOverLeast) + Deeper(x) + Math.Log(x[MeshColour]) + Math.Log(x[Ageing]) + Math.Log(x[Spectrum]) + logDistance
         + (Math.Log(10) * (x[DMin] - CoatOptics.ReferenceDMin));
 
     /// <summary>What a narrow wall asks more than a wide one, since light leaves it sideways.</summary>

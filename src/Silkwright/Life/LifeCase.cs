@@ -18,6 +18,9 @@ public sealed record LifeCase
 
     public StencilFinish Finish { get; init; }
 
+    /// <summary>It is wiped on press with what it does not stand well.</summary>
+    public bool WornByWash { get; init; }
+
     /// <summary>Emulsion over mesh. [µm]</summary>
     public required Estimate EomUm { get; init; }
 

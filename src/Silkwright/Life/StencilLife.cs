@@ -107,6 +107,8 @@ public static class StencilLife
                 Ground.CommonPractice);
         }
 
+        if (life.WornByWash)
+            yield return new Note("It is wiped on press with what it does not stand well: six tenths of the life are taken (three tenths to all of it).", Ground.CommonPractice);
         if (life.Finish == StencilFinish.Hardened)
         {
             yield return new Note(

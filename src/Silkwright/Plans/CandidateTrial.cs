@@ -29,14 +29,29 @@ internal static class CandidateTrial
         return new ExposedCoat(emulsion, trough, coat, lamp, lampBecause, window);
     }
 
+    /// <summary>No lamp of the shop gives light the emulsion answers to; one that a step test has shown to harden it does, whatever its sheet says.</summary>
+    public static HardLimit? NoLamp(StencilEmulsion emulsion, ColourBrief brief) =>
+        brief.Shop.Lamps.Any(lamp => HasHardened(emulsion, lamp, brief)) ? null : HardLimits.NoLamp(emulsion, brief.Shop.Lamps);
+
+    private static bool HasHardened(StencilEmulsion emulsion, Lamp lamp, ColourBrief brief) => brief.Shop.ExposureReadings.Any(reading =>
+        Same(reading.EmulsionId, emulsion.Id)
+        && reading.Test is { Damp: false, SolidStep: > 0 }
+        && (reading.LampId is null ? brief.Shop.Lamps.Count == 1 : Same(reading.LampId, lamp.Id)));
+
     /// <summary>The emulsion with the finish that serves this colour at the least expected cost.</summary>
     public static StencilCandidate Of(ExposedCoat exposed, ColourBrief brief)
     {
         var (emulsion, trough, coat, lamp, lampBecause, window) = exposed;
         var drying = Dry(emulsion, coat, brief);
-        return FinishesFor(brief.Colour.Ink)
-            .Select(finish => Finished(finish))
-            .MinBy(candidate => candidate.Cost.Total.Value)!;
+        StencilCandidate[] finished = [.. FinishesFor(brief.Colour.Ink, emulsion).Select(Finished)];
+        return finished.MinBy(candidate => candidate.Cost.Total.Value)! with
+        {
+            Finishes =
+            [
+                .. finished.Select(one => new FinishOption(
+                    one.Finish, one.Cost, one.Life.FinishPercent, one.Spares.Spares, Reclaims.MeshLost(emulsion, one.Finish))),
+            ],
+        };
 
         StencilCandidate Finished(StencilFinish finish)
         {
@@ -46,15 +61,17 @@ internal static class CandidateTrial
             {
                 Family = emulsion.Family,
                 Ink = brief.Colour.Ink,
-                MadeForInk = IsMadeFor(emulsion.WithoutLaying()),
-                LaidWith = emulsion.LaidWith is { } laying ? new LayingEmulsion(laying.Family, IsMadeFor(laying)) : null,
+                MadeForInk = IsMadeFor(emulsion.WithoutLaying(), finish),
+                LaidWith = emulsion.LaidWith is { } laying ? new LayingEmulsion(laying.Family, IsMadeFor(laying, finish)) : null,
+                WornByWash = WashResistance.To(brief.Shop.PressWash, emulsion) is { Grade: not ResistanceGrade.Good },
                 Finish = finish,
                 EomUm = coat.EomUm,
                 Impressions = brief.Impressions,
                 WellCured = wellCured,
             });
             var work = WorkTimes.Of(
-                coat, emulsion.Family == EmulsionFamily.CapillaryFilm, FamilyValues.NeedsSensitiser(emulsion.Liquid().Family), SecondsOf(window), finish);
+                coat, emulsion.Family == EmulsionFamily.CapillaryFilm, FamilyValues.NeedsSensitiser(emulsion.Liquid().Family), SecondsOf(window), finish)
+                with { Reclaim = Reclaims.Minutes(emulsion, finish) };
             var lot = PotLife.Of(emulsion, brief.On);
             var (cost, spares) = Price(emulsion, coat, drying, life, work, finish, wellCured, brief);
             return new StencilCandidate
@@ -76,17 +93,21 @@ internal static class CandidateTrial
             };
         }
 
-        bool IsMadeFor(StencilEmulsion part) => Resistance.To(brief.Colour.Ink, part).Grade == ResistanceGrade.Good;
+        bool IsMadeFor(StencilEmulsion part, StencilFinish finish) => Resistance.To(brief.Colour.Ink, part).Grade == ResistanceGrade.Good
+            && !(part.Hardening == Hardening.Needed && HasWater(brief.Colour.Ink) && finish != StencilFinish.Hardened);
     }
 
     /// <summary>Emulsion over mesh that the colour wants. [µm]</summary>
     public static double WantedEomUm(ColourBrief brief) =>
         brief.WantedEomUm ?? CoatTarget.EomUm(brief.Mesh.Mesh, brief.Colour.Ink, brief.Underbase, brief.Halftone);
 
-    /// <summary>A hardener is for inks with water in them: elsewhere it spoils the screen for nothing.</summary>
-    private static StencilFinish[] FinishesFor(InkKind ink) => ink is InkKind.WaterBased or InkKind.Discharge
-        ? [StencilFinish.None, StencilFinish.PostExposed, StencilFinish.Hardened]
-        : [StencilFinish.None, StencilFinish.PostExposed];
+    /// <summary>A hardener is for inks with water in them, and for coats that take one: elsewhere it spoils the screen for nothing.</summary>
+    private static StencilFinish[] FinishesFor(InkKind ink, StencilEmulsion emulsion) =>
+        HasWater(ink) && emulsion.Hardening != Hardening.None && emulsion.Liquid().Hardening != Hardening.None
+            ? [StencilFinish.None, StencilFinish.PostExposed, StencilFinish.Hardened]
+            : [StencilFinish.None, StencilFinish.PostExposed];
+
+    private static bool HasWater(InkKind ink) => ink is InkKind.WaterBased or InkKind.Discharge;
 
     private static (Trough Trough, CoatPrediction Coat) Coat(StencilEmulsion emulsion, ColourBrief brief)
     {
@@ -144,7 +165,8 @@ internal static class CandidateTrial
                 FinestGapUm = Asked(brief.Needs.FinestGapUm, mesh.SmallestLineUm, brief.Needs.SmallestHoleUm, mesh.SmallestDotUm),
                 Tests = choice.Tests,
             })))
-            .OrderByDescending(choice => choice.Tests.Any(test => !test.Damp))
+            .OrderBy(choice => LampSpectrum.Misses(choice.Lamp, emulsion) && !HasHardened(emulsion, choice.Lamp, brief))
+            .ThenByDescending(choice => choice.Tests.Any(test => !test.Damp))
             .ThenByDescending(choice => choice.Window.LatitudeStops)
             .ToArray();
         return (lamps[0].Lamp, lamps[0].Window, Because());
@@ -219,7 +241,7 @@ internal static class CandidateTrial
             StopForRemake = StopCost(WorkTimes.RemakeMinutes),
             StopForSpare = StopCost(WorkTimes.SpareMinutes),
             FinishPerScreen = finish == StencilFinish.Hardened ? WorkTimes.HardenerPerScreen : Estimate.Exact(0, Ground.Model),
-            ReclaimPerScreen = finish == StencilFinish.Hardened ? WorkTimes.MeshLost : WorkTimes.RemoverPerScreen,
+            ReclaimPerScreen = Reclaims.MeshLost(emulsion, finish) ? WorkTimes.MeshLost : WorkTimes.RemoverPerScreen,
         };
         var one = CostModel.Of(cost);
         var making = one.EmulsionOnScreen.Value + one.Labour.Value + one.Waste.Value;

@@ -48,6 +48,9 @@ public sealed record ColourPlan
 
     public StencilFinish Finish { get; init; }
 
+    /// <summary>Every finish weighed for this stencil, with its price.</summary>
+    public IReadOnlyList<FinishOption> Finishes { get; init; } = [];
+
     public InkResult? Ink { get; init; }
 
     public LifeResult? Life { get; init; }

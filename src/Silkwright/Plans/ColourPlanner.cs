@@ -48,6 +48,7 @@ internal static class ColourPlanner
             Exposure = winner?.Exposure,
             Lamp = winner?.Lamp,
             Finish = winner?.Finish ?? StencilFinish.None,
+            Finishes = winner?.Finishes ?? [],
             Ink = winner is null ? null : InkFor(brief, winner.Coat),
             Life = winner?.Life,
             Spares = winner?.Spares,

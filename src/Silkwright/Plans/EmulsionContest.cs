@@ -25,7 +25,9 @@ internal sealed record EmulsionContest
         var ruledOut = new List<(StencilEmulsion Emulsion, HardLimit Limit)>();
         foreach (var emulsion in brief.Shop.Emulsions)
         {
-            if (HardLimits.Against(emulsion, brief.Colour.Ink, brief.On, brief.Shop.Room.Light, brief.Shop.Room.Lux) is { } limit)
+            var shop = brief.Shop;
+            if ((HardLimits.Against(emulsion, brief.Colour.Ink, brief.On, shop.Room.Light, shop.Room.Lux, shop.PressWash)
+                ?? CandidateTrial.NoLamp(emulsion, brief)) is { } limit)
             {
                 ruledOut.Add((emulsion, limit));
                 continue;

@@ -37,7 +37,7 @@ internal static class LaidFilms
                 .Where(pair => taken.Add(pair.Id)),
         ];
 
-        bool MayBeUsed(StencilEmulsion emulsion) => HardLimits.Against(emulsion, ink, on, shop.Room.Light, shop.Room.Lux) is null;
+        bool MayBeUsed(StencilEmulsion emulsion) => HardLimits.Against(emulsion, ink, on, shop.Room.Light, shop.Room.Lux, shop.PressWash) is null;
     }
 
     private static bool IsLaidWithWater(StencilEmulsion emulsion) => emulsion is { Family: EmulsionFamily.CapillaryFilm, LaidWith: null };

@@ -1,5 +1,7 @@
 using Silkwright.Choosing;
+using Silkwright.Emulsion;
 using Silkwright.Estimates;
+using Silkwright.Life;
 
 namespace Silkwright.Plans;
 
@@ -32,14 +34,27 @@ internal static class Reasons
         reasons.Add(contest.Allowed.Count > 1
             ? Cheapest(winner, contest.Allowed[1])
             : "The only emulsion on the shelf that may be used for this ink today.");
-        if (winner.Emulsion.SeeThrough == true)
-            reasons.Add("Its coat is see-through, which eases lining the job up by eye.");
+        if (winner.Emulsion.SeeThrough is { } seeThrough)
+        {
+            reasons.Add(seeThrough
+                ? "Its coat is see-through, which eases lining the job up by eye."
+                : "Its coat is not see-through: line the job up by pins or marks, not by eye.");
+        }
+
+        if (WashResistance.To(brief.Shop.PressWash, winner.Emulsion) is { } wash)
+            reasons.Add(wash.Reason);
+        if (winner.Emulsion.Hardening == Hardening.Needed && winner.Finish == StencilFinish.Hardened)
+            reasons.Add("It stands this ink only when hardened, and its mesh is then lost.");
         return reasons;
+
+        static string ByEye(StencilCandidate first, StencilCandidate second) =>
+            second.Emulsion.SeeThrough == true && first.Emulsion.SeeThrough != true
+                ? ", and its see-through coat speaks for it where jobs are lined up by eye" : "";
 
         string Cheapest(StencilCandidate first, StencilCandidate second)
         {
             var difference = CostModel.Difference(second.Cost, first.Cost);
-            var call = -difference.Low > CloseShare * (difference.High - difference.Low) ? ": too close to call" : "";
+            var call = -difference.Low > CloseShare * (difference.High - difference.Low) ? $": too close to call{ByEye(first, second)}" : "";
             return $"Least expected cost of the {contest.Allowed.Count} that may be used, {Figures.Value(first.Cost.Total)} {brief.Shop.Prices.Currency}; {second.Emulsion.Id} costs {Figures.More(difference)} ({Figures.Interval(difference)}){call}.";
         }
     }

@@ -24,6 +24,9 @@ public sealed record Shop
 
     public Room Room { get; init; } = new();
 
+    /// <summary>What screens are wiped with on press; none: nobody said.</summary>
+    public PressWash? PressWash { get; init; }
+
     public IReadOnlyList<ExposureReading> ExposureReadings { get; init; } = [];
 
     public IReadOnlyList<CoatReading> CoatReadings { get; init; } = [];

@@ -33,6 +33,9 @@ internal sealed record StencilCandidate
 
     public required StencilFinish Finish { get; init; }
 
+    /// <summary>Every finish weighed, with its price; the one taken is the cheapest.</summary>
+    public IReadOnlyList<FinishOption> Finishes { get; init; } = [];
+
     public required LifeResult Life { get; init; }
 
     public required SparesAdvice Spares { get; init; }

@@ -12,7 +12,7 @@ public static class WorkTimes
     private static readonly Estimate MakingMinutes = new(14, 10, 19, Ground.CommonPractice);
 
     /// <summary>Taking an ordinary stencil off and degreasing. [min]</summary>
-    private static readonly Estimate ReclaimMinutes = new(9, 6, 13, Ground.CommonPractice);
+    internal static readonly Estimate ReclaimMinutes = new(9, 6, 13, Ground.CommonPractice);
 
     /// <summary>One wet stroke. [min]</summary>
     private const double MinutesPerStroke = 0.5;
@@ -87,7 +87,7 @@ public static class WorkTimes
                 StencilFinish.Hardened => MinutesToHarden,
                 _ => 0,
             }),
-            Reclaim: finish == StencilFinish.Hardened ? Habit(0) : ReclaimMinutes);
+            Reclaim: ReclaimMinutes);
 
         static Estimate Habit(double minutes) => Estimate.Within(minutes, HabitShare, Ground.CommonPractice);
     }

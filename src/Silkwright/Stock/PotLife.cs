@@ -20,10 +20,7 @@ public static class PotLife
     /// </summary>
     private static readonly Estimate HalvingKelvin = new(5.6, 4.2, 8.4, Ground.CommonPractice);
 
-    private const double ReferenceCelsius = 21;
-
-    /// <summary>Most that cold lengthens the life once mixed. [1]</summary>
-    private const double MostByCold = 2;
+    private const double ReferenceCelsius = MixedLives.ReferenceCelsius;
 
     /// <summary>A closed container keeps its shelf life up to here (a trade article: 18 to 26 °C). [°C]</summary>
     private const double ShelfUpToCelsius = 26;
@@ -79,19 +76,15 @@ public static class PotLife
     /// <exception cref="ArgumentOutOfRangeException">The store is outside −30 to 60 °C.</exception>
     public static Estimate LifeDays(StencilEmulsion emulsion) => FamilyValues.NeedsSensitiser(emulsion.Family)
         ? Propagation.Through(
-            x => Math.Min(x[0] * MixedFactor(x[1], x[2]), x[3] * ClosedFactor(x[1], x[2])),
+            x => Math.Min(x[0] * MixedLives.Of(emulsion, x[1], x[2]), x[3] * ClosedFactor(x[1], x[2])),
             [
-                new("pot life at 21 °C", FamilyValues.PotLifeDaysAt21(emulsion)),
+                new("pot life", MixedLives.Spread(emulsion)),
                 new("warmth of the store", StoredCelsius(emulsion)),
                 new("halving by warmth", HalvingKelvin),
                 new("shelf life", FamilyValues.ShelfLifeMonths(emulsion).Times(FamilyValues.DaysPerMonth)),
             ],
             floor: 0).Estimate
         : ShelfDays(emulsion);
-
-    /// <summary>Life once mixed beside that at 21 °C: docs/engines/stock.md, equation 1.</summary>
-    private static double MixedFactor(double celsius, double halvingKelvin) =>
-        Math.Min(MostByCold, Math.Pow(0.5, (celsius - ReferenceCelsius) / halvingKelvin));
 
     /// <summary>Life of a closed container beside its shelf life: docs/engines/stock.md, equation 2.</summary>
     private static double ClosedFactor(double celsius, double halvingKelvin) =>

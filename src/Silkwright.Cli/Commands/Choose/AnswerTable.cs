@@ -4,6 +4,7 @@ using Silkwright.Cli.Commands.Plan;
 using Silkwright.Cli.Printing;
 using Silkwright.Estimates;
 using Spectre.Console;
+using FinishWords = Silkwright.Plans.FinishWords;
 
 namespace Silkwright.Cli.Commands.Choose;
 
@@ -22,6 +23,8 @@ internal static class AnswerTable
         if (answer.Comparison is { } comparison)
             Standings(answer, comparison, lines);
         Section("RULED OUT", answer.Plan.Beaten.Where(b => b.RuledOut).Select(b => $"{b.Emulsion.Id}: {b.Why}."), lines);
+        if (answer.NotReckoned.Count > 0)
+            Section("NOT USED", answer.NotReckoned, lines);
         Section("STOP IF", answer.StopIf, lines);
         Section("MEASURE", answer.MeasureFirst, lines);
         console.WriteLine();
@@ -45,6 +48,8 @@ internal static class AnswerTable
             if (answer.Plan.Beaten.FirstOrDefault(b => b.Emulsion.Id == contender.Id) is { } beaten)
                 lines.Say($"  Lost because {beaten.Why}.");
             lines.Say($"  {Bears(answer.Handling[i])}");
+            foreach (var option in answer.Handling[i].Finishes)
+                lines.Say($"  {(option.Finish == answer.Handling[i].Finish ? "Finish taken" : "Or")}: {FinishWords.Of(option, answer.Currency)}.");
         }
 
         if (comparison.Robust != comparison.Expected)

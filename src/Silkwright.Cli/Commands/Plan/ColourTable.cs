@@ -143,6 +143,8 @@ internal sealed class ColourTable(ColourPlan plan, int number, Job job, string c
             StencilFinish.Hardened => "Then dry, expose a second time and harden; a hardened stencil is usually never reclaimed.",
             _ => "Then dry and use.",
         });
+        foreach (var option in plan.Finishes.Where(option => option.Finish != plan.Finish))
+            lines.Say($"Or {FinishWords.Of(option, currency)}.");
     }
 
     private void PrintRun()
