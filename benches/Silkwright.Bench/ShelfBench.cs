@@ -13,6 +13,11 @@ internal static class ShelfBench
     /// <summary>Costs beyond which the plain model is not tried: it needs gigabytes.</summary>
     private const int MostPlainCosts = 300_000;
 
+    /// <summary>Size of the cases whose likeness to the engines' costs is told, and traits looked for.</summary>
+    private const int LikeEmulsions = 30;
+    private const int LikeJobs = 150;
+    private const int LikeTraits = 6;
+
     private static readonly (int Emulsions, int Jobs)[] Sizes = [(30, 500), (100, 2_000), (300, 10_000)];
 
     public static async Task RunAsync()
@@ -21,10 +26,13 @@ internal static class ShelfBench
         Console.WriteLine($"Each case in a process of its own. Choice: the best shelf alone; answer: with second best, one more, one fewer. Plain: the strong form as it is,");
         Console.WriteLine($"same solver, same run, at most {MostPlainSeconds} s. Memory is the process's, its case in it. Cases from a seed.");
         Console.WriteLine();
+        TellLikeness();
+        Console.WriteLine();
         Console.WriteLine($"{"costs",-8}{"emulsions",10}{"jobs",8}{"kept",6}{"choice, s",11}{"gap, %",10}{"answer, s",11}{"MiB",6}{"plain, s",10}{"ratio",8}");
         foreach (var (emulsions, jobs) in Sizes)
         {
-            foreach (var kind in ShelfCases.Kinds)
+            // Costs from the engines take their time: the smallest size only.
+            foreach (var kind in emulsions == Sizes[0].Emulsions ? ShelfCases.Kinds.Prepend("engines") : ShelfCases.Kinds)
             {
                 string[] size = [kind, Text(emulsions), Text(jobs)];
                 var own = await ProgramRun.OfAsync(self, ["shelf-choice", .. size]);
@@ -36,14 +44,30 @@ internal static class ShelfBench
         }
     }
 
+    /// <summary>Which of the made shapes is like costs that come from the engines.</summary>
+    private static void TellLikeness()
+    {
+        Console.WriteLine($"What so many traits leave unexplained of the costs' spread within a job, % ({LikeEmulsions} emulsions, {LikeJobs} jobs)");
+        Console.WriteLine($"{"costs",-8}{string.Concat(Enumerable.Range(1, LikeTraits).Select(trait => $"{trait,8}"))}");
+        Tell("engines", EngineCases.Of(LikeEmulsions, LikeJobs));
+        foreach (var kind in ShelfCases.Kinds)
+            Tell(kind, ShelfCases.Of(kind, LikeEmulsions, LikeJobs));
+
+        static void Tell(string kind, ShelfCase shelf) =>
+            Console.WriteLine($"{kind,-8}{string.Concat(ShelfTraits.LeftPercent(shelf, LikeTraits).Select(left => string.Create(CultureInfo.InvariantCulture, $"{left,8:0.0}")))}");
+    }
+
+    private static ShelfCase CaseOf(string kind, string emulsions, string jobs) =>
+        kind == "engines" ? EngineCases.Of(Number(emulsions), Number(jobs)) : ShelfCases.Of(kind, Number(emulsions), Number(jobs));
+
     /// <summary>One case by the engine: emulsions kept, seconds of the choice, its gap, seconds of the whole answer.</summary>
     public static void Choose(string kind, string emulsions, string jobs)
     {
-        var shelf = ShelfCases.Of(kind, Number(emulsions), Number(jobs));
+        var shelf = CaseOf(kind, emulsions, jobs);
         Warm();
         var clock = Stopwatch.StartNew();
         var problem = ShelfProblem.Of(shelf);
-        _ = new ShelfSearch(problem, CancellationToken.None).Best(new ShelfRules(0, problem.Emulsions), new bool[problem.Emulsions], ShelfChoice.BestLooks, _ => { });
+        _ = new ShelfSearch(problem, CancellationToken.None).Best(new ShelfRules(0, problem.Emulsions), new bool[problem.Choices], ShelfChoice.BestLooks, _ => { });
         var choice = clock.Elapsed.TotalSeconds;
         var answer = ShelfChoice.Of(shelf, TimeProvider.System);
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{answer.Keep.Count} {choice:0.00} {answer.GapPercent:0.0000} {answer.Seconds:0.00}"));
@@ -52,7 +76,7 @@ internal static class ShelfBench
     /// <summary>One case by the strong form as it is: seconds, or that it took too long.</summary>
     public static void Plain(string kind, string emulsions, string jobs)
     {
-        var shelf = ShelfCases.Of(kind, Number(emulsions), Number(jobs));
+        var shelf = CaseOf(kind, emulsions, jobs);
         Warm();
         var clock = Stopwatch.StartNew();
         using var limit = new CancellationTokenSource(TimeSpan.FromSeconds(MostPlainSeconds));
