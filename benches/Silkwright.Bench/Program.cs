@@ -15,7 +15,10 @@ switch (args)
         await ShelfBench.RunAsync();
         return 0;
     case ["shelf-choice", var kind, var emulsions, var jobs]:
-        ShelfBench.Choose(kind, emulsions, jobs);
+        ShelfBench.Choose(kind, emulsions, jobs, "1");
+        return 0;
+    case ["shelf-choice", var kind, var emulsions, var jobs, var times]:
+        ShelfBench.Choose(kind, emulsions, jobs, times);
         return 0;
     case ["shelf-plain", var kind, var emulsions, var jobs]:
         ShelfBench.Plain(kind, emulsions, jobs);

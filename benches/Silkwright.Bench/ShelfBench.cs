@@ -23,12 +23,12 @@ internal static class ShelfBench
     public static async Task RunAsync()
     {
         var self = Environment.ProcessPath!;
-        Console.WriteLine($"Each case in a process of its own. Choice: the best shelf alone; answer: with second best, one more, one fewer. Plain: the strong form as it is,");
+        Console.WriteLine($"Each case in a process of its own. Choice: the best shelf alone; root: its gap before any splitting; answer: with second best, one more, one fewer. Plain: the strong form as it is,");
         Console.WriteLine($"same solver, same run, at most {MostPlainSeconds} s. Memory is the process's, its case in it. Cases from a seed.");
         Console.WriteLine();
         TellLikeness();
         Console.WriteLine();
-        Console.WriteLine($"{"costs",-8}{"emulsions",10}{"jobs",8}{"kept",6}{"choice, s",11}{"gap, %",10}{"answer, s",11}{"MiB",6}{"plain, s",10}{"ratio",8}");
+        Console.WriteLine($"{"costs",-8}{"emulsions",10}{"jobs",8}{"kept",6}{"choice, s",11}{"gap, %",10}{"root, %",9}{"answer, s",11}{"MiB",6}{"plain, s",10}{"ratio",8}");
         foreach (var (emulsions, jobs) in Sizes)
         {
             // Costs from the engines take their time: the smallest size only.
@@ -39,7 +39,7 @@ internal static class ShelfBench
                 var figures = own.Output.Split(' ');
                 var plain = (long)emulsions * jobs > MostPlainCosts ? null : (await ProgramRun.OfAsync(self, ["shelf-plain", .. size])).Output.Trim();
                 var ratio = plain is null || plain.StartsWith('>') ? "" : $"{double.Parse(plain, CultureInfo.InvariantCulture) / double.Parse(figures[1], CultureInfo.InvariantCulture):0}";
-                Console.WriteLine($"{kind,-8}{emulsions,10}{jobs,8}{figures[0],6}{figures[1],11}{figures[2],10}{figures[3].Trim(),11}{own.PeakMiB,6:0}{plain ?? "not tried",10}{ratio,8}");
+                Console.WriteLine($"{kind,-8}{emulsions,10}{jobs,8}{figures[0],6}{figures[1],11}{figures[2],10}{figures[4],9}{figures[3],11}{own.PeakMiB,6:0}{plain ?? "not tried",10}{ratio,8}");
             }
         }
     }
@@ -60,17 +60,21 @@ internal static class ShelfBench
     private static ShelfCase CaseOf(string kind, string emulsions, string jobs) =>
         kind == "engines" ? EngineCases.Of(Number(emulsions), Number(jobs)) : ShelfCases.Of(kind, Number(emulsions), Number(jobs));
 
-    /// <summary>One case by the engine: emulsions kept, seconds of the choice, its gap, seconds of the whole answer.</summary>
-    public static void Choose(string kind, string emulsions, string jobs)
+    /// <summary>One case by the engine: emulsions kept, seconds of the choice, its gap, seconds of the whole answer, gap before any splitting, cost; with so many times the usual work.</summary>
+    public static void Choose(string kind, string emulsions, string jobs, string times)
     {
         var shelf = CaseOf(kind, emulsions, jobs);
         Warm();
         var clock = Stopwatch.StartNew();
         var problem = ShelfProblem.Of(shelf);
-        _ = new ShelfSearch(problem, CancellationToken.None).Best(new ShelfRules(0, problem.Emulsions), new bool[problem.Choices], ShelfChoice.BestLooks, _ => { });
+        var best = new ShelfSearch(problem, CancellationToken.None).Best(new ShelfRules(0, problem.Emulsions), new bool[problem.Choices], ShelfChoice.BestLooks * Number(times), _ => { })!;
         var choice = clock.Elapsed.TotalSeconds;
+        var root = new ShelfSearch(problem, CancellationToken.None).Best(new ShelfRules(0, problem.Emulsions), best.Keep, 1, _ => { })!;
         var answer = ShelfChoice.Of(shelf, TimeProvider.System);
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{answer.Keep.Count} {choice:0.00} {answer.GapPercent:0.0000} {answer.Seconds:0.00}"));
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture, $"{answer.Keep.Count} {choice:0.00} {Below(best.Bound):0.0000} {answer.Seconds:0.00} {Below(root.Bound):0.00} {best.Cost:0.00}"));
+
+        double Below(double bound) => 100 * (best.Cost - bound) / best.Cost;
     }
 
     /// <summary>One case by the strong form as it is: seconds, or that it took too long.</summary>
