@@ -18,24 +18,44 @@ internal static class LifeSeed
     /// <summary>Impressions by which half of such stencils have failed.</summary>
     internal static Estimate Median(LifeCase life)
     {
-        var median = life.LaidWith is { } laying
-            ? Bound(Alone(life), Alone(life with { Family = laying.Family, MadeForInk = laying.MadeForInk }))
-            : Alone(life);
-        return life.WornByWash
-            ? new Estimate(median.Value * WashedShare.Value, median.Low * WashedShare.Low, median.High * WashedShare.High, Ground.CommonPractice)
-            : median;
+        var median = life.LaidWith is { } laying ? Bound(life with { LaidWith = null }, laying) : Alone(life);
+        return life.WornByWash ? Washed(median) : median;
+    }
+
+    /// <summary>
+    /// A film bound into the mesh by an emulsion: anchored better than a film laid with water, not better than the emulsion alone. Half
+    /// way between the two in proportion, known to a factor less well; where the ink attacks one of them only, that one's life. Common
+    /// practice that it lasts longer; how much is a guess, no source.
+    /// </summary>
+    private static Estimate Bound(LifeCase film, LayingEmulsion laying)
+    {
+        var (alone, behind) = (Alone(film), Alone(film with { Family = laying.Family, MadeForInk = laying.MadeForInk }));
+        if (film.MadeForInk != laying.MadeForInk)
+            return alone.Value < behind.Value ? alone : behind;
+        return new Estimate(
+            Math.Sqrt(alone.Value * behind.Value),
+            Math.Max(Math.Min(alone.Low, behind.Low), Math.Sqrt(alone.Low * behind.Low) / BoundSpread),
+            Math.Min(Math.Max(alone.High, behind.High), Math.Sqrt(alone.High * behind.High) * BoundSpread),
+            Ground.CommonPractice);
+    }
+
+    /// <summary>A factor either way on where between film and emulsion a pair lies. Guess, no source. [1]</summary>
+    private const double BoundSpread = 1.5;
+
+    /// <summary>Two doubts about one life that vary apart: their logarithms add as squares.</summary>
+    private static Estimate Washed(Estimate median)
+    {
+        return new Estimate(
+            median.Value * WashedShare.Value,
+            median.Value * WashedShare.Value * Math.Exp(-Both(median.Value / median.Low, WashedShare.Value / WashedShare.Low)),
+            median.Value * WashedShare.Value * Math.Exp(Both(median.High / median.Value, WashedShare.High / WashedShare.Value)),
+            Ground.CommonPractice);
+
+        static double Both(double one, double other) => Math.Sqrt((Math.Log(one) * Math.Log(one)) + (Math.Log(other) * Math.Log(other)));
     }
 
     /// <summary>Share of its life that a stencil keeps when it is wiped with what it does not stand well. Guess, no source. [1]</summary>
     private static readonly Estimate WashedShare = new(0.6, 0.3, 1, Ground.CommonPractice);
-
-    /// <summary>
-    /// A film bound into the mesh by an emulsion: anchored better than a film laid with water, not better than the emulsion alone, and
-    /// limited by whichever of them the ink attacks. Half way between the two in proportion, anywhere within both. Common
-    /// practice that it lasts longer; how much is a guess, no source.
-    /// </summary>
-    private static Estimate Bound(Estimate film, Estimate laying) => new(
-        Math.Sqrt(film.Value * laying.Value), Math.Min(film.Low, laying.Low), Math.Max(film.High, laying.High), Ground.CommonPractice);
 
     private static Estimate Alone(LifeCase life) => life.Ink switch
     {

@@ -56,6 +56,9 @@ public class PlannerTests
         Assert.False(IsOver(emulsion), $"{emulsion} is over");
         if (shop.Room.Light == RoomLight.White)
             Assert.NotEqual(EmulsionFamily.Photopolymer, emulsion.Family);
+        Assert.False(shop.PressWash == PressWash.Solvent && emulsion.ResistsCleaner?.Grade == ResistanceGrade.Poor, "a solvent meets what it attacks");
+        // no lamp for stencils gives light below 350 nm: their bands begin there (trade practice, no source)
+        Assert.False(emulsion.SensitiveToNm is <= 335 && shop.Lamps.Count > 0, "no lamp reaches it");
     }
 
     /// <summary>A lot kept at or above 21 °C for longer than its own pot life is over whatever else is said. Trade rule, common practice.</summary>

@@ -1,6 +1,7 @@
 using CsCheck;
 using Silkwright.Coating;
 using Silkwright.Emulsion;
+using Silkwright.Estimates;
 using Silkwright.Exposure;
 using Silkwright.Mesh;
 using Silkwright.Plans;
@@ -29,7 +30,9 @@ internal static class RandomShops
         from sensitised in Gen.Int[0, 120]
         from received in Gen.Int[0, 1200]
         from celsius in Gen.Double[2, 38]
-        from known in Gen.Bool.Array[5]
+        from known in Gen.Bool.Array[7]
+        from sensitive in Gen.OneOf((300.0, 335.0), (300, 380), (340, 430), (420, 480))
+        from cleaner in Gen.OneOf(Enum.GetValues<ResistanceGrade>())
         select new StencilEmulsion
         {
             Id = $"emulsion {id}",
@@ -40,6 +43,9 @@ internal static class RandomShops
             SensitisedOn = known[2] && family != EmulsionFamily.Photopolymer && family != EmulsionFamily.CapillaryFilm ? Today.AddDays(-sensitised) : null,
             ReceivedOn = known[3] ? Today.AddDays(-Math.Max(received, known[2] ? sensitised : 0)) : null,
             StoredCelsius = known[4] ? celsius : null,
+            SensitiveFromNm = known[5] ? sensitive.Item1 : null,
+            SensitiveToNm = known[5] ? sensitive.Item2 : null,
+            ResistsCleaner = known[6] ? new GivenResistance(cleaner, Ground.Datasheet) : null,
         };
 
     private static readonly Gen<Lamp> Lamps =
@@ -58,6 +64,7 @@ internal static class RandomShops
         from light in Gen.OneOf<RoomLight?>(null, RoomLight.Yellow, RoomLight.Filtered, RoomLight.White)
         from pace in Gen.Double[0.1, 60]
         from laid in Gen.Bool
+        from wash in Gen.OneOf<PressWash?>(null, PressWash.None, PressWash.Water, PressWash.Solvent)
         select new Shop
         {
             Meshes = [.. meshes.Distinct()],
@@ -66,6 +73,7 @@ internal static class RandomShops
             Troughs = [new Trough("edge", edge)],
             Room = new Room { Celsius = celsius, HumidityPercent = humidity, Light = light },
             ScreensPerDay = pace,
+            PressWash = wash,
         };
 
     /// <summary>Its films laid with its first liquid, whether the pair makes sense or not.</summary>
