@@ -7,13 +7,14 @@ using Silkwright.Records.Catalogues;
 using Silkwright.Records.Films;
 using Silkwright.Records.Jobs;
 using Silkwright.Records.Shops;
+using Silkwright.Records.Store;
 using Silkwright.Scheduling.Shelf;
 using Silkwright.Web.Measuring;
 
 namespace Silkwright.Web.Jobs;
 
 /// <summary>Lays a job's document, its films and its shop together, and plans it once its films are measured.</summary>
-public sealed class JobDesk(JobRecords jobs, ShopRecords shops, CatalogueRecords catalogues, FilmRecords films, FilmBench bench, TimeProvider time)
+public sealed class JobDesk(SilkwrightStore store, JobRecords jobs, CatalogueRecords catalogues, FilmRecords films, FilmBench bench, TimeProvider time)
 {
     /// <summary>Today in the shop's time zone.</summary>
     public DateOnly Today => DateOnly.FromDateTime(time.GetLocalNow().DateTime);
@@ -98,7 +99,7 @@ public sealed class JobDesk(JobRecords jobs, ShopRecords shops, CatalogueRecords
     }
 
     private async Task<Shop> ToldShopAsync(string? key, CancellationToken cancel) =>
-        await shops.CurrentAsync(key, cancel) is { } revision ? ShopReader.Read(revision.Text, "shop") : new Shop();
+        await store.Shops.CurrentAsync(key, cancel) is { } revision ? await KeptShop.OfAsync(store, revision, cancel) : new Shop();
 
     private async Task<IReadOnlyList<FilmSight>> FilmsAsync(string jobId, JobDocument document, CancellationToken cancel)
     {

@@ -29,7 +29,7 @@ public sealed record CostCase
     /// <summary>Share of each container that is thrown away. [%], below 100</summary>
     public required Estimate WastePercent { get; init; }
 
-    /// <summary>Stencils expected to fail over the run.</summary>
+    /// <summary>Stencils expected to fail over the run: a mean, its ends those of the life.</summary>
     public required Estimate ExpectedFailures { get; init; }
 
     /// <summary>Chance that a screen must be made again before it prints: not cured, or stuck to the film. 0 to 1</summary>

@@ -50,7 +50,7 @@ internal static class CostInputs
         CostInput.ReclaimPerScreen => cost.ReclaimPerScreen,
         CostInput.LabourPerHour => cost.LabourPerHour,
         CostInput.WastePercent => cost.WastePercent,
-        CostInput.ExpectedFailures => cost.ExpectedFailures,
+        CostInput.ExpectedFailures => TriangularLaw.AroundMean(cost.ExpectedFailures),
         CostInput.RemakeChance => cost.RemakeChance,
         CostInput.StopForRemake => cost.StopForRemake,
         CostInput.StopForSpare => cost.StopForSpare,

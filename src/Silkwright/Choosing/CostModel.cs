@@ -62,16 +62,12 @@ public static class CostModel
         }
     }
 
-    /// <summary>
-    /// An input at its mean, so that sums of expectations come out right where an interval is lopsided: the mean of a triangular law
-    /// over the interval with its top at the value, the law the comparison draws from.
-    /// </summary>
+    /// <summary>An input at its mean, so that sums of expectations come out right where an interval is lopsided.</summary>
     private static Uncertain Expected(CostCase cost, CostInput input)
     {
         var estimate = CostInputs.Of(cost, input);
-        var mean = (estimate.Low + estimate.Value + estimate.High) / 3;
         return new Uncertain(
             CostInputs.Words(input),
-            new Estimate(Math.Clamp(mean, estimate.Low, estimate.High), estimate.Low, estimate.High, estimate.Ground, estimate.CoverPercent));
+            new Estimate(TriangularLaw.Mean(estimate), estimate.Low, estimate.High, estimate.Ground, estimate.CoverPercent));
     }
 }

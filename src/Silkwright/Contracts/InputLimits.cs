@@ -66,6 +66,9 @@ public static class InputLimits
     /// <summary>Impressions of a run or an entry: the longest lives told of are far below this.</summary>
     public const long MostImpressions = 10_000_000;
 
+    /// <summary>A press that stands for ten days waits for no screen. [min]</summary>
+    public const double MostStopMinutes = 14_400;
+
     /// <summary>A flash. [s, or the machine's units]</summary>
     public const double LeastExposure = 0.01;
 

@@ -2,6 +2,7 @@ using Silkwright.Coating;
 using Silkwright.Emulsion;
 using Silkwright.Estimates;
 using Silkwright.Exposure;
+using Silkwright.Life;
 using Silkwright.Mesh;
 using Silkwright.Plans;
 
@@ -17,7 +18,7 @@ public static class ShopReader
     private const int MostSizes = 19;
 
     /// <summary>Learning from readings weighs each against every other; more of them teach nothing new. Keep the latest.</summary>
-    internal const int MostReadings = 500;
+    public const int MostReadings = 500;
 
     /// <param name="json">The document.</param>
     /// <param name="where">The file's name, for messages.</param>
@@ -41,8 +42,11 @@ public static class ShopReader
             Room = RoomOf(root["room"]),
             ExposureReadings = [.. readings["exposure"].Entries(MostReadings).Select(field => ExposureReadingOf(field, meshes, problems))],
             CoatReadings = [.. readings["coat"].Entries(MostReadings).Select(field => CoatReadingOf(field, meshes, problems))],
+            RunReadings = [.. readings["runs"].Entries(MostReadings).Select(RunReadingOf)],
             Prices = PricesOf(root["prices"]),
             PressWash = root["pressWash"].Choice<PressWash>(),
+            RemakeMinutes = root["remakeMinutes"].Number("min", 0, InputLimits.MostStopMinutes),
+            SpareMinutes = root["spareMinutes"].Number("min", 0, InputLimits.MostStopMinutes),
             ScreensPerDay = root["screensPerDay"].Number("1/d", 0.01, 5000),
         };
         Twice(shop.Emulsions.Select(emulsion => emulsion.Id), "emulsions", "Give each its own id; two lots of one emulsion are two entries.");
@@ -211,6 +215,22 @@ public static class ShopReader
             Strokes = StrokeText.TryRead(field["strokes"].RequiredText(), field["strokes"].Path, problems) ?? [],
             TroughId = field["trough"].Text(),
             EomUm = field["eomUm"].RequiredNumber("µm", 0, InputLimits.MostEomUm),
+            On = field["on"].Date(),
+        };
+    }
+
+    private static RunReading RunReadingOf(DocumentField field)
+    {
+        if (!field["broke"].IsThere)
+            field["broke"].Missing("true where the stencil failed there, false where it came off sound");
+        return new RunReading
+        {
+            EmulsionId = field["emulsion"].RequiredText(),
+            Ink = field["ink"].RequiredChoice<InkKind>(),
+            Impressions = field["impressions"].RequiredCount(1, InputLimits.MostImpressions),
+            Broke = field["broke"].YesNo() ?? false,
+            Finish = field["finish"].Choice<StencilFinish>() ?? StencilFinish.None,
+            EomUm = field["eomUm"].Number("µm", 0, InputLimits.MostEomUm),
             On = field["on"].Date(),
         };
     }

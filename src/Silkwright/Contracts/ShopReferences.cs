@@ -28,6 +28,9 @@ internal static class ShopReferences
             Known(field["trough"], reading.TroughId, troughs, "trough", problems);
         }
 
+        foreach (var (field, reading) in readings["runs"].Entries(ShopReader.MostReadings).Zip(shop.RunReadings))
+            Known(field["emulsion"], reading.EmulsionId, emulsions, "emulsion", problems);
+
         var meshes = shop.Meshes.Concat(shop.Frames.Select(frame => frame.Mesh).OfType<MeshFabric>()).Select(Called).ToHashSet();
         foreach (var (field, reading) in readings["exposure"].Entries(ShopReader.MostReadings).Zip(shop.ExposureReadings))
         {

@@ -15,4 +15,17 @@ public static class TriangularLaw
             ? low + Math.Sqrt(share * (high - low) * (top - low))
             : high - Math.Sqrt((1 - share) * (high - low) * (high - top));
     }
+
+    /// <summary>Mean of the law.</summary>
+    public static double Mean(Estimate estimate) =>
+        Math.Clamp((estimate.Low + estimate.Value + estimate.High) / 3, estimate.Low, estimate.High);
+
+    /// <summary>The law within an interval whose mean is the estimate's value: for amounts that are means already.</summary>
+    /// <remarks>Where even a top at the lower end leaves the mean too high, the upper end comes in.</remarks>
+    public static Estimate AroundMean(Estimate mean)
+    {
+        var top = Math.Clamp((3 * mean.Value) - mean.Low - mean.High, mean.Low, mean.High);
+        var high = Math.Clamp((3 * mean.Value) - mean.Low - top, top, mean.High);
+        return new Estimate(top, mean.Low, high, mean.Ground, mean.CoverPercent);
+    }
 }

@@ -29,4 +29,7 @@ public sealed record LifeCase
 
     /// <summary>Chance that the exposure cured through, from the exposure window's latitude. [0..1]</summary>
     public double WellCured { get; init; } = 1;
+
+    /// <summary>What this shop's counted stencils say; none: nobody has counted.</summary>
+    public LearntLife? Learnt { get; init; }
 }

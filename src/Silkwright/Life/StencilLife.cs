@@ -19,7 +19,7 @@ public static class StencilLife
     /// Share of stencils with a fault of making that nobody saw (damp, grease, dust, a nick), which fail as early as uncured
     /// ones. [1] A guess for a shop that checks its screens; no source. Every breakdown that is written down improves it.
     /// </summary>
-    private static readonly Estimate UnseenFault = new(0.02, 0.005, 0.06, Ground.CommonPractice);
+    internal static readonly Estimate UnseenFault = new(0.02, 0.005, 0.06, Ground.CommonPractice);
 
     /// <summary>A stencil not cured through fails at this share of a sound one's life, [1], ...</summary>
     private const double UncuredShare = 0.2;
@@ -42,62 +42,83 @@ public static class StencilLife
             throw new ArgumentOutOfRangeException(nameof(life), life.WellCured, "The chance of a through-cure lies between 0 and 1.");
         var sound = Propagation.Through(
             x => x[0] * EomFactor(x[1]),
-            [new("life of such stencils", LifeSeed.Median(life)), new("emulsion over mesh", life.EomUm)],
+            [new("life of such stencils", Usual(life)), new("emulsion over mesh", life.EomUm)],
             floor: 1).Estimate;
-        var worst = Mixed(sound.Low, life.WellCured, UnseenFault.High);
-        var best = Mixed(sound.Value, life.WellCured, UnseenFault.Value);
-        var luckiest = Mixed(sound.High, life.WellCured, UnseenFault.Low);
-        var counts = Renewals.CountChances(best, life.Impressions);
+        var fault = life.Learnt?.UnseenFault ?? UnseenFault;
+        var ground = life.Learnt?.Factor.Ground ?? Ground.CommonPractice;
+        var worst = Mixed(sound.Low, life.WellCured, fault.High);
+        var best = Mixed(sound.Value, life.WellCured, fault.Value);
+        var luckiest = Mixed(sound.High, life.WellCured, fault.Low);
+        var most = Renewals.CountChances(worst, life.Impressions);
+        var usual = Renewals.CountChances(best, life.Impressions);
+        var least = Renewals.CountChances(luckiest, life.Impressions);
+        double[] counts =
+        [
+            .. Enumerable.Range(0, Math.Max(most.Count, Math.Max(usual.Count, least.Count)))
+                .Select(n => Weighed(most.ElementAtOrDefault(n), usual.ElementAtOrDefault(n), least.ElementAtOrDefault(n))),
+        ];
         return new LifeResult
         {
-            MedianImpressions = new Estimate(best.Median, worst.Median, luckiest.Median, Ground.CommonPractice),
+            MedianImpressions = new Estimate(best.Median, worst.Median, luckiest.Median, ground),
             WeibullShape = Shape,
-            FinishPercent = new Estimate(
-                100 * best.Survival(life.Impressions),
-                100 * worst.Survival(life.Impressions),
-                100 * luckiest.Survival(life.Impressions),
-                Ground.CommonPractice),
-            ExpectedFailures = Failures(worst, luckiest, Mean(counts), life.Impressions),
+            FinishPercent = Between(
+                Sound(life.Impressions), 100 * worst.Survival(life.Impressions), 100 * luckiest.Survival(life.Impressions), ground),
+            ExpectedFailures = Between(Mean(counts), Mean(least), Mean(most), ground),
             FailureChances = counts,
-            Curve = CurveOf(worst, best, luckiest, life.Impressions),
+            Curve = CurveOf(Sound, worst, luckiest, Math.Max(1.5 * life.Impressions, 2 * best.Median)),
             Notes = [.. NotesFor(life)],
         };
+
+        double Sound(double at) => 100 * Weighed(worst.Survival(at), best.Survival(at), luckiest.Survival(at));
     }
 
-    private static WeibullMixture Mixed(double soundMedian, double wellCured, double unseenFault) => new(
-        wellCured * (1 - unseenFault),
+    /// <summary>Times to failure of sound stencils and of those that fail early.</summary>
+    internal static (Weibull Sound, Weibull Early) Kinds(double soundMedian) => (
         Weibull.WithMedian(Shape, soundMedian),
         Weibull.WithMedian(Shape, Math.Min(UncuredMedian, UncuredShare * soundMedian)));
 
-    private static double EomFactor(double eomUm) =>
+    /// <summary>Life beside that of a stencil of the usual thickness. [1]</summary>
+    internal static double EomFactor(double eomUm) =>
         Math.Clamp(Math.Sqrt(Math.Max(0, eomUm) / LifeSeed.UsualEomUm), ThinnestFactor, ThickestFactor);
+
+    /// <summary>
+    /// Mean over a life that is not known: the three-point rule for a normal law of its logarithm, whose outer points lie 1.7 standard
+    /// deviations out, where the ends of a 90 % interval stand. Source: Gauss and Hermite's rule, any handbook.
+    /// </summary>
+    private static double Weighed(double worst, double best, double luckiest) => (worst + (4 * best) + luckiest) / 6;
+
+    private static WeibullMixture Mixed(double soundMedian, double wellCured, double unseenFault)
+    {
+        var (sound, early) = Kinds(soundMedian);
+        return new WeibullMixture(wellCured * (1 - unseenFault), sound, early);
+    }
+
+    /// <summary>Median life at the usual thickness: the rule of thumb, drawn towards what was counted here.</summary>
+    private static Estimate Usual(LifeCase life)
+    {
+        var seed = LifeSeed.Median(life);
+        return life.Learnt?.Factor.Times(seed.Value) ?? seed;
+    }
 
     private static double Mean(IReadOnlyList<double> counts) => counts.Select((chance, n) => n * chance).Sum();
 
-    private static Estimate Failures(WeibullMixture worst, WeibullMixture luckiest, double mean, double run)
-    {
-        var most = Renewals.ExpectedCount(worst, run);
-        var least = Renewals.ExpectedCount(luckiest, run);
-        return new Estimate(mean, Math.Min(least, mean), Math.Max(most, mean), Ground.CommonPractice);
-    }
+    /// <summary>A mean and its ends, which rounding may put on the wrong side of it.</summary>
+    private static Estimate Between(double mean, double low, double high, Ground ground) => new(mean, Math.Min(low, mean), Math.Max(high, mean), ground);
 
-    private static LifePoint[] CurveOf(WeibullMixture worst, WeibullMixture best, WeibullMixture luckiest, double run)
-    {
-        var end = Math.Max(1.5 * run, 2 * best.Median);
-        return
-        [
-            .. Enumerable.Range(0, CurvePoints + 1).Select(i =>
-            {
-                var at = end * i / CurvePoints;
-                return new LifePoint(at, 100 * best.Survival(at), 100 * worst.Survival(at), 100 * luckiest.Survival(at));
-            }),
-        ];
-    }
+    private static LifePoint[] CurveOf(Func<double, double> soundPercent, WeibullMixture worst, WeibullMixture luckiest, double end) =>
+    [
+        .. Enumerable.Range(0, CurvePoints + 1).Select(i =>
+        {
+            var at = end * i / CurvePoints;
+            return new LifePoint(at, soundPercent(at), 100 * worst.Survival(at), 100 * luckiest.Survival(at));
+        }),
+    ];
 
     private static IEnumerable<Note> NotesFor(LifeCase life)
     {
-        yield return new Note(
-            "Stencil life is the trade's rule of thumb until this shop's own runs are counted.", Ground.CommonPractice);
+        yield return life.Learnt is { } learnt
+            ? CountedNote(learnt)
+            : new Note("Stencil life is the trade's rule of thumb until this shop's own runs are counted.", Ground.CommonPractice);
         if (!life.MadeForInk)
             yield return new Note("This emulsion is not made for this ink: expect it to soften early.", Ground.CommonPractice);
         if (life is { Family: EmulsionFamily.Diazo, MadeForInk: true, Ink: InkKind.WaterBased or InkKind.Discharge })
@@ -115,10 +136,11 @@ public static class StencilLife
                 "A chemically hardened stencil can usually not be reclaimed: the mesh is spent with it.", Ground.CommonPractice);
         }
 
+        var fault = life.Learnt?.UnseenFault ?? UnseenFault;
         yield return new Note(string.Create(
             CultureInfo.InvariantCulture,
-            $"About {100 * UnseenFault.Value:0} in 100 stencils ({100 * UnseenFault.Low:0.#} to {100 * UnseenFault.High:0}) are taken to have a fault that nobody saw, and to fail within hundreds."),
-            Ground.CommonPractice);
+            $"About {100 * fault.Value:0.#} in 100 stencils ({100 * fault.Low:0.#} to {100 * fault.High:0.#}) are taken to have a fault that nobody saw, and to fail within hundreds."),
+            fault.Ground);
         if (life.WellCured < 0.995)
         {
             yield return new Note(string.Create(
@@ -126,4 +148,15 @@ public static class StencilLife
                 $"{100 * (1 - life.WellCured):0} % of such stencils are taken as not cured through and to fail within hundreds."));
         }
     }
+
+    private static Note CountedNote(LearntLife learnt) => new(
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{(learnt.Counted == 0 ? "No such stencil was" : $"Of such stencils {learnt.Counted} {(learnt.Counted == 1 ? "was" : "were")}")} counted in this shop")
+        + (learnt.Counted == 0 ? "" : $", {learnt.Broke} to the end")
+        + (learnt.Others == 0 ? "" : $", and {learnt.Others} others")
+        + string.Create(
+            CultureInfo.InvariantCulture,
+            $": sound ones are taken to last {learnt.Factor.Value:0.0#} times the trade's rule of thumb ({learnt.Factor.Low:0.0#} to {learnt.Factor.High:0.0#})."),
+        learnt.Factor.Ground);
 }

@@ -57,7 +57,7 @@ internal static class CandidateTrial
         {
             var resistance = Resistance.To(brief.Colour.Ink, emulsion);
             var wellCured = CureChance.WellCured(window.LatitudeStops);
-            var life = StencilLife.Of(new LifeCase
+            var stencil = new LifeCase
             {
                 Family = emulsion.Family,
                 Ink = brief.Colour.Ink,
@@ -68,7 +68,8 @@ internal static class CandidateTrial
                 EomUm = coat.EomUm,
                 Impressions = brief.Impressions,
                 WellCured = wellCured,
-            });
+            };
+            var life = StencilLife.Of(stencil with { Learnt = brief.Lives.For(emulsion.Id, stencil) });
             var work = WorkTimes.Of(
                 coat, emulsion.Family == EmulsionFamily.CapillaryFilm, FamilyValues.NeedsSensitiser(emulsion.Liquid().Family), SecondsOf(window), finish)
                 with { Reclaim = Reclaims.Minutes(emulsion, finish) };
@@ -222,6 +223,8 @@ internal static class CandidateTrial
         var stopPerMinute = prices.PressStopPerMinute is { } stop ? Estimate.Within(stop, 0.1, Ground.MeasuredHere) : WorkTimes.StopPerMinute;
         var screensPerDay = brief.Shop.ScreensPerDay is { } pace ? Estimate.Within(pace, 0.2, Ground.MeasuredHere) : WorkTimes.ScreensPerDay;
         var liquid = emulsion.Liquid();
+        var remakeMinutes = brief.Shop.RemakeMinutes is { } remake ? Estimate.Within(remake, 0.3, Ground.MeasuredHere) : WorkTimes.RemakeMinutes;
+        var spareMinutes = brief.Shop.SpareMinutes is { } spare ? Estimate.Within(spare, 0.3, Ground.MeasuredHere) : WorkTimes.SpareMinutes;
         var cost = new CostCase
         {
             Screens = 1,
@@ -238,15 +241,15 @@ internal static class CandidateTrial
                 Propagation.Through(x => x[0] * x[1], [new("pace", screensPerDay), new("emulsion on a screen", grams)]).Estimate)),
             ExpectedFailures = life.ExpectedFailures,
             RemakeChance = RemakeChance(wellCured, drying),
-            StopForRemake = StopCost(WorkTimes.RemakeMinutes),
-            StopForSpare = StopCost(WorkTimes.SpareMinutes),
+            StopForRemake = StopCost(remakeMinutes),
+            StopForSpare = StopCost(spareMinutes),
             FinishPerScreen = finish == StencilFinish.Hardened ? WorkTimes.HardenerPerScreen : Estimate.Exact(0, Ground.Model),
             ReclaimPerScreen = Reclaims.MeshLost(emulsion, finish) ? WorkTimes.MeshLost : WorkTimes.RemoverPerScreen,
         };
         var one = CostModel.Of(cost);
         var making = one.EmulsionOnScreen.Value + one.Labour.Value + one.Waste.Value;
         var spares = Spares.Advise(life, new SpareCosts(
-            making, making, stopPerMinute.Value, WorkTimes.RemakeMinutes.Value, WorkTimes.SpareMinutes.Value));
+            making, making, stopPerMinute.Value, remakeMinutes.Value, spareMinutes.Value));
         return (spares.Spares == 0 ? one : CostModel.Of(cost with { Screens = 1 + spares.Spares }), spares);
 
         Estimate StopCost(Estimate stopMinutes) =>

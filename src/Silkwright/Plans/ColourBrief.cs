@@ -1,5 +1,6 @@
 using Silkwright.Artwork;
 using Silkwright.Choosing;
+using Silkwright.Life;
 
 namespace Silkwright.Plans;
 
@@ -20,6 +21,9 @@ internal sealed record ColourBrief
     public required DateOnly On { get; init; }
 
     public required Shop Shop { get; init; }
+
+    /// <summary>What the shop's counted stencils teach.</summary>
+    public required LifeLearning Lives { get; init; }
 
     /// <summary>Emulsion over mesh asked for instead of the usual one. [µm]</summary>
     public double? WantedEomUm { get; init; }

@@ -29,6 +29,7 @@ internal static class ColourPlanner
             Impressions = checked(job.Run * colour.ImpressionsPerGarment),
             On = job.Date,
             Shop = shop with { Emulsions = LaidFilms.Offer(shop, colour.Ink, job.Date) },
+            Lives = ShopLives.Of(shop),
         };
         var detail = DetailCheck.Of(mesh, meshes, carried, needs);
         var contest = EmulsionContest.Of(brief);

@@ -31,7 +31,15 @@ public sealed record Shop
 
     public IReadOnlyList<CoatReading> CoatReadings { get; init; } = [];
 
+    public IReadOnlyList<RunReading> RunReadings { get; init; } = [];
+
     public ShopPrices Prices { get; init; } = new();
+
+    /// <summary>Minutes from a stencil's failure on press until a screen made anew prints. [min]</summary>
+    public double? RemakeMinutes { get; init; }
+
+    /// <summary>Minutes from a stencil's failure on press until a finished spare prints. [min]</summary>
+    public double? SpareMinutes { get; init; }
 
     /// <summary>Screens made a day, all emulsions together. [1/d]</summary>
     public double? ScreensPerDay { get; init; }

@@ -28,31 +28,6 @@ public static class Renewals
         return span / life.Mean > ManyLives ? NormalLimit(life, span) : OnGrid(life, span);
     }
 
-    /// <summary>Failures expected within a span.</summary>
-    /// <param name="life">Time to failure of each in turn.</param>
-    /// <param name="span">0 or more, in the unit of time.</param>
-    /// <remarks>The renewal equation on the same grid: the mean of <see cref="CountChances"/> without its single chances.</remarks>
-    public static double ExpectedCount(WeibullMixture life, double span)
-    {
-        if (span <= 0)
-            return 0;
-        if (span / life.Mean > ManyLives)
-            return NormalLimit(life, span).Select((chance, n) => n * chance).Sum();
-        var failsAt = FailureOnGrid(life, span);
-        var turned = Turned(failsAt);
-        var expected = new double[failsAt.Length];
-        var failedBy = 0.0;
-        for (var i = 1; i < expected.Length; i++)
-        {
-            failedBy += failsAt[i];
-
-            // Against the turned chances the sum of failsAt[j] * expected[i - j] is a plain dot product.
-            expected[i] = failedBy + Dot(expected.AsSpan(1, i - 1), turned.AsSpan(turned.Length - i + 1, i - 1));
-        }
-
-        return expected[^1];
-    }
-
     private static double[] OnGrid(WeibullMixture life, double span)
     {
         var failsAt = FailureOnGrid(life, span);

@@ -12,6 +12,9 @@ public sealed record Weibull(double Shape, double Scale)
     /// <summary>Share that still works after a time. [1]</summary>
     public double Survival(double time) => time <= 0 ? 1 : Math.Exp(-Math.Pow(time / Scale, Shape));
 
+    /// <summary>Chance of failing at a time, by unit of time.</summary>
+    public double Density(double time) => time <= 0 ? 0 : Shape / Scale * Math.Pow(time / Scale, Shape - 1) * Survival(time);
+
     /// <summary>Mean time to failure.</summary>
     public double Mean => Scale * MathNet.Numerics.SpecialFunctions.Gamma(1 + (1 / Shape));
 

@@ -1,7 +1,10 @@
 using Silkwright.Coating;
 using Silkwright.Contracts;
+using Silkwright.Emulsion;
 using Silkwright.Estimates;
 using Silkwright.Exposure;
+using Silkwright.Life;
+using Silkwright.Plans;
 
 namespace Silkwright.Tests.Contracts;
 
@@ -49,7 +52,32 @@ public class ShopReaderTests
         Assert.Equal(120, shop.ExposureReadings[0].Test.Amount);
     }
 
+    [Fact]
+    public void Counted_stencils_are_read_broken_and_sound()
+    {
+        var shop = ShopReader.Read(
+            """
+            {"emulsions": [{"id": "Wren", "family": "diazo"}], "remakeMinutes": 90, "spareMinutes": 12, "readings": {"runs": [
+              {"emulsion": "Wren", "ink": "waterBased", "impressions": 4200, "broke": true, "finish": "hardened", "eomUm": 12, "on": "2026-10-02"},
+              {"emulsion": "wren", "ink": "plastisol", "impressions": 1, "broke": false}]}}
+            """,
+            "shop.json");
+        Assert.Equal((90, 12), (shop.RemakeMinutes, shop.SpareMinutes));
+        Assert.Equal(
+            [
+                new RunReading { EmulsionId = "Wren", Ink = InkKind.WaterBased, Impressions = 4200, Broke = true, Finish = StencilFinish.Hardened, EomUm = 12, On = new(2026, 10, 2) },
+                new RunReading { EmulsionId = "wren", Ink = InkKind.Plastisol, Impressions = 1, Broke = false },
+            ],
+            shop.RunReadings);
+    }
+
     [Theory]
+    [InlineData("""{"readings": {"runs": [{"emulsion": "a", "ink": "plastisol", "broke": true}]}}""", "readings.runs[0].impressions")]
+    [InlineData("""{"readings": {"runs": [{"emulsion": "a", "ink": "plastisol", "impressions": 0, "broke": true}]}}""", "readings.runs[0].impressions")]
+    [InlineData("""{"readings": {"runs": [{"emulsion": "a", "ink": "plastisol", "impressions": 90}]}}""", "readings.runs[0].broke")]
+    [InlineData("""{"readings": {"runs": [{"emulsion": "a", "ink": "paint", "impressions": 90, "broke": false}]}}""", "readings.runs[0].ink")]
+    [InlineData("""{"readings": {"runs": [{"emulsion": "a", "ink": "plastisol", "impressions": 90, "broke": false}]}}""", "readings.runs[0].emulsion")]
+    [InlineData("""{"remakeMinutes": -1}""", "remakeMinutes")]
     [InlineData("""{"meshes": [{"countPerCm": 305, "threadUm": 40}]}""", "meshes[0].countPerCm")]
     [InlineData("""{"meshes": [{"countPerCm": 120, "threadUm": 90}]}""", "meshes[0]")]
     [InlineData("""{"emulsions": [{"id": "a", "family": "gelatin"}]}""", "emulsions[0].family")]

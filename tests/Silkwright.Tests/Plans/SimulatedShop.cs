@@ -1,6 +1,7 @@
 using MathNet.Numerics.Distributions;
 using Silkwright.Coating;
 using Silkwright.Emulsion;
+using Silkwright.Life;
 using Silkwright.Mesh;
 using Silkwright.Plans;
 
@@ -9,17 +10,38 @@ namespace Silkwright.Tests.Plans;
 /// <summary>
 /// A made-up shop whose true costs are known, from figures and formulas of its own: it shares no code with the engines, its parameters lie
 /// off their usual values, and it has effects that they lack (a crew that is slow at many strokes, a lamp that eats minutes, a press hall
-/// that stops longer, a container never quite emptied, an emulsion that this room does not suit). Ranges: common practice, no source.
+/// that stops longer, a container never quite emptied, an emulsion that this room does not suit). Stencils fail one by one in it, each
+/// replaced by a spare or a remake. Ranges: common practice, no source.
 /// </summary>
 internal sealed class SimulatedShop
 {
+    public const int MostSpares = 5;
+
+    /// <summary>What can be done to a stencil in each ink.</summary>
+    public static readonly StencilFinish[] Finishes = [StencilFinish.None, StencilFinish.PostExposed, StencilFinish.Hardened];
+
+    private const int Readings = 10;
+
+    /// <summary>Wear makes failures more frequent with age; the engines take it for steeper.</summary>
+    private const double Shape = 1.5;
+
     private static readonly DateOnly Day = new(2026, 11, 25);
+
+    /// <summary>Luck of one stencil after another over many runs, the same for every choice, so that choices are told apart by themselves.</summary>
+    private static readonly (double Early, double Age)[][] Runs = DrawRuns(new Random(7));
 
     private readonly Random random;
     private readonly double crew;
     private readonly double stroke;
     private readonly double lamp;
     private readonly double stopMinutes;
+    private readonly double spareMinutes;
+    private readonly double usualRun;
+    private readonly double carrying;
+    private readonly double dryGain;
+    private readonly double postExposed;
+    private readonly double hardened;
+    private readonly double hardening;
     private readonly double area;
     private readonly double leftInContainer;
     private readonly double labour;
@@ -38,6 +60,12 @@ internal sealed class SimulatedShop
         stroke = Between(0.3, 1.0);
         lamp = Between(0.6, 1.8);
         stopMinutes = Between(50, 260);
+        spareMinutes = Between(8, 35);
+        carrying = Between(1, 4);
+        dryGain = Between(1, 1.3);
+        postExposed = Between(1.1, 2.6);
+        hardened = Between(2, 7);
+        hardening = Between(15, 45);
         area = Between(1600, 3400);
         leftInContainer = Between(0.02, 0.1);
         labour = Between(14, 45);
@@ -45,19 +73,24 @@ internal sealed class SimulatedShop
         pace = Ratio(0.4, 25);
         fault = Between(0.003, 0.04);
         remake = Between(0.005, 0.05);
-        Run = (long)Ratio(60, 6000);
+        usualRun = Ratio(150, 2500);
+        Run = (long)(usualRun * Ratio(0.4, 2.5));
         Ink = random.Next(3) switch { 0 => InkKind.WaterBased, _ => InkKind.Plastisol };
         var emulsions = Enumerable.Range(0, random.Next(2, 6)).Select(i => Emulsion($"e{i}")).ToArray();
         Shop = new Shop
         {
             Emulsions = emulsions,
             Meshes = [new MeshFabric(61, 64)],
+            Frames = [new Frame { InsideWidthMm = 400, InsideHeightMm = area / 0.85 / 4, Mesh = new MeshFabric(61, 64), Count = 500 }],
             Troughs = [new Trough("t", Between(0.8, 1.6))],
             Prices = new ShopPrices { LabourPerHour = labour, PressStopPerMinute = stopPerMinute },
+            RemakeMinutes = stopMinutes * Between(0.8, 1.25),
+            SpareMinutes = spareMinutes * Between(0.8, 1.25),
             ScreensPerDay = pace * Between(0.8, 1.25),
             Room = new Room { Celsius = 22, HumidityPercent = Between(35, 65) },
-            CoatReadings = [.. Enumerable.Range(0, 10).Select(_ => Reading(emulsions[random.Next(emulsions.Length)]))],
         };
+        if (Allowed.Count > 0)
+            Shop = Shop with { RunReadings = [.. Enumerable.Range(0, Readings).Select(_ => Counted(Allowed[random.Next(Allowed.Count)]))] };
         Job = new Job
         {
             Name = "simulated",
@@ -75,32 +108,72 @@ internal sealed class SimulatedShop
 
     private InkKind Ink { get; }
 
-    /// <summary>What the colour's screen truly costs with an emulsion, on average; none where the ink attacks it.</summary>
-    public double? TrueCost(string id)
-    {
-        var emulsion = Shop.Emulsions.First(e => e.Id == id);
-        return emulsion.Resists!.Contains(Ink) ? Cost(emulsion, truths[id]) : null;
-    }
+    /// <summary>Emulsions that the ink does not attack.</summary>
+    public IReadOnlyList<string> Allowed => [.. Shop.Emulsions.Where(e => e.Resists!.Contains(Ink)).Select(e => e.Id)];
+
+    /// <summary>What the colour's screens truly cost, on average over many runs.</summary>
+    public double TrueCost(Choice choice) => Costs(choice.Id, truths[choice.Id], choice.Finish)[choice.Spares];
+
+    /// <summary>What they truly cost with an emulsion where finish and spares suit it best.</summary>
+    public double LeastCost(string id) => Finishes.Min(finish => Costs(id, truths[id], finish).Min());
 
     /// <summary>
-    /// What one would expect it to cost who knows the shop, the crew, the lamp and every family, but not the luck that this emulsion has in this
-    /// shop: how long it lives, how thick it lies, how it suits the room. None where the ink attacks it.
+    /// The choice of one who knows the shop, the crew, the lamp and every family, but not the luck that an emulsion has in this shop: how long it
+    /// lives, how thick it lies, how it suits the room.
     /// </summary>
-    public double? CostButForLuck(string id)
+    public Choice BestButForLuck() => (
+        from emulsion in Shop.Emulsions
+        where Allowed.Contains(emulsion.Id)
+        let truth = TruthOf(emulsion, Luck.None)
+        from finish in Finishes
+        let costs = Costs(emulsion.Id, truth, finish)
+        from spares in Enumerable.Range(0, MostSpares + 1)
+        select (Choice: new Choice(emulsion.Id, finish, spares), Cost: costs[spares])).MinBy(choice => choice.Cost).Choice;
+
+    /// <summary>Cost by number of spares.</summary>
+    private double[] Costs(string id, Truth truth, StencilFinish finish)
     {
-        var emulsion = Shop.Emulsions.First(e => e.Id == id);
-        return emulsion.Resists!.Contains(Ink) ? Cost(emulsion, TruthOf(emulsion.Family, emulsion.SolidsPercent!.Value, emulsion.PotLifeDays, emulsion.Resists!.Contains(InkKind.WaterBased), Luck.None)) : null;
+        var price = Shop.Emulsions.First(e => e.Id == id).Price!;
+        var used = pace * truth.Grams * truth.PotLifeDays;
+        var wasted = Math.Clamp(1 - (used / price.Grams), leftInContainer, 0.98);
+        var making = (truth.Grams * price.Cost / price.Grams / (1 - wasted)) + (truth.Minutes / 60 * labour) + (finish switch
+        {
+            StencilFinish.Hardened => hardening + (8 * crew / 60 * labour),
+            StencilFinish.PostExposed => 3 * crew / 60 * labour,
+            _ => 0,
+        });
+        making *= 1 + truth.Remake;
+        var median = truth.MedianLife * (Ink == InkKind.Plastisol ? (finish == StencilFinish.None ? 1 : dryGain) : finish switch { StencilFinish.Hardened => hardened, StencilFinish.PostExposed => postExposed, _ => 1 });
+        int[] failures = [.. Runs.Select(run => Failures(run, median, truth.Fault))];
+        return
+        [
+            .. Enumerable.Range(0, MostSpares + 1).Select(spares => (making * (1 + spares)) + failures.Average(failed =>
+                (Math.Min(failed, spares) * spareMinutes * stopPerMinute)
+                + (Math.Max(0, failed - spares) * (making + (stopMinutes * stopPerMinute))))),
+        ];
     }
 
-    private double Cost(StencilEmulsion emulsion, Truth truth)
+    /// <summary>Stencils that fail in a run, one after the other.</summary>
+    private int Failures((double Early, double Age)[] run, double median, double fault)
     {
-        var pricePerGram = emulsion.Price!.Cost / emulsion.Price.Grams;
-        var used = pace * truth.Grams * truth.PotLifeDays;
-        var wasted = Math.Clamp(1 - (used / emulsion.Price.Grams), leftInContainer, 0.98);
-        var making = (truth.Grams * pricePerGram / (1 - wasted)) + (truth.Minutes / 60 * labour);
-        var failures = truth.Fault + (1 - Math.Exp(-Math.Log(2) * Math.Pow(Run / truth.MedianLife, 1.5)));
-        return (making * (1 + truth.Remake)) + (failures * (making + (stopMinutes * stopPerMinute)));
+        var (printed, failed) = (0.0, 0);
+        foreach (var luck in run)
+        {
+            printed += LifeOf(luck, median, fault);
+            if (printed >= Run)
+                break;
+            failed++;
+        }
+
+        return failed;
     }
+
+    private static double LifeOf((double Early, double Age) luck, double median, double fault) => luck.Early < fault
+        ? 20 + (480 * luck.Early / fault)
+        : median * Math.Pow(Math.Log(luck.Age) / Math.Log(0.5), 1 / Shape);
+
+    private static (double Early, double Age)[][] DrawRuns(Random random) =>
+        [.. Enumerable.Range(0, 300).Select(_ => Enumerable.Range(0, 20).Select(_ => (random.NextDouble(), 1 - random.NextDouble())).ToArray())];
 
     private StencilEmulsion Emulsion(string id)
     {
@@ -108,33 +181,37 @@ internal sealed class SimulatedShop
         var solids = family switch { EmulsionFamily.Diazo => Between(24, 36), EmulsionFamily.DualCure => Between(33, 44), _ => Between(38, 52) };
         var forWater = random.Next(2) == 0;
         var potLife = Between(25, 50);
-        truths[id] = TruthOf(family, solids, family == EmulsionFamily.Photopolymer ? null : potLife, forWater, new Luck(
+        var luck = new Luck(
             Life: Math.Exp(Normal.InvCDF(0, 0.45, random.NextDouble())),
             Thickness: Between(0.8, 1.3) / 1.05,
             Seconds: Between(0.65, 1.4),
             PotLife: Between(0.7, 1.3),
             Fault: Between(0.8, 1.25),
-            Remake: Between(0.7, 1.4)));
-        return new StencilEmulsion
+            Remake: Between(0.7, 1.4));
+        var grams = random.Next(3) == 0 ? 5000 : 1000;
+        var emulsion = new StencilEmulsion
         {
             Id = id,
             Family = family,
             Resists = forWater ? [InkKind.Plastisol, InkKind.WaterBased] : [InkKind.Plastisol],
             SolidsPercent = solids,
             PotLifeDays = family == EmulsionFamily.Photopolymer ? null : potLife,
-            Price = new ContainerPrice(random.Next(3) == 0 ? 5000 : 1000, 0) is var size ? size with { Cost = size.Grams * Between(0.014, 0.05) } : null,
+            Price = new ContainerPrice(grams, grams * Between(0.014, 0.05)),
         };
+        truths[id] = TruthOf(emulsion, luck);
+        return emulsion;
     }
 
-    private Truth TruthOf(EmulsionFamily family, double solids, double? potLifeDays, bool forWater, Luck luck)
+    private Truth TruthOf(StencilEmulsion emulsion, Luck luck)
     {
-        var strokes = 2 + Math.Round((50 - solids) / 8);
-        var seconds = lamp * luck.Seconds * (family switch { EmulsionFamily.Diazo => 180, EmulsionFamily.DualCure => 95, _ => 32 });
+        var strokes = 2 + Math.Round((50 - emulsion.SolidsPercent!.Value) / 8);
+        var seconds = lamp * luck.Seconds * (emulsion.Family switch { EmulsionFamily.Diazo => 180, EmulsionFamily.DualCure => 95, _ => 32 });
+        var dryings = strokes > 3 ? 2 : 1;
         return new Truth(
             Grams: area * 1e-4 * (45 + (9.5 * strokes * luck.Thickness)) * 1.06,
-            Minutes: (22 * crew) + (strokes * stroke * crew) + (seconds / 60 * 0.6),
-            PotLifeDays: (potLifeDays ?? 600) * luck.PotLife,
-            MedianLife: Life(family, forWater) * luck.Life,
+            Minutes: (22 * crew) + (strokes * stroke * crew) + (seconds / 60 * 0.6) + (dryings * carrying * crew),
+            PotLifeDays: (emulsion.PotLifeDays ?? 600) * luck.PotLife,
+            MedianLife: Life(emulsion.Family, emulsion.Resists!.Contains(InkKind.WaterBased)) * luck.Life,
             Fault: fault * luck.Fault,
             Remake: remake * luck.Remake);
     }
@@ -148,22 +225,27 @@ internal sealed class SimulatedShop
         _ => forWater ? 22_000 : 30_000,
     };
 
-    private CoatReading Reading(StencilEmulsion emulsion)
+    /// <summary>A stencil of an ordinary run of this shop, counted until it broke or came off.</summary>
+    private RunReading Counted(string id)
     {
-        var (print, squeegee) = (random.Next(1, 3), random.Next(1, 3));
-        return new CoatReading
+        var truth = truths[id];
+        var run = usualRun * Ratio(0.4, 2.5);
+        var life = LifeOf((random.NextDouble(), 1 - random.NextDouble()), truth.MedianLife, truth.Fault);
+        return new RunReading
         {
-            EmulsionId = emulsion.Id,
-            Mesh = new MeshFabric(61, 64),
-            TroughId = "t",
-            Strokes = [.. Enumerable.Repeat(new Stroke(StrokeSide.Print), print), .. Enumerable.Repeat(new Stroke(StrokeSide.Squeegee), squeegee)],
-            EomUm = Math.Max(1, (emulsion.SolidsPercent!.Value / 12 * (print + squeegee) * Between(0.7, 1.2)) - 2),
+            EmulsionId = id,
+            Ink = Ink,
+            Impressions = Math.Max(1, (long)Math.Min(life, run)),
+            Broke = life < run,
         };
     }
 
     private double Between(double low, double high) => low + ((high - low) * random.NextDouble());
 
     private double Ratio(double low, double high) => low * Math.Pow(high / low, random.NextDouble());
+
+    /// <summary>What one decides for a colour.</summary>
+    public sealed record Choice(string Id, StencilFinish Finish, int Spares);
 
     private sealed record Luck(double Life, double Thickness, double Seconds, double PotLife, double Fault, double Remake)
     {

@@ -76,18 +76,6 @@ public class RenewalsTests
                 && (span > 0 || chances.Count == 1);
         });
 
-    /// <summary>Two ways to one number: the renewal equation and the mean of the single chances.</summary>
-    [Theory]
-    [InlineData(300)]
-    [InlineData(4000)]
-    [InlineData(15_000)]
-    public void The_renewal_equation_gives_the_mean_of_the_counts(double span)
-    {
-        var life = One(1.7, 1000);
-        var mean = Renewals.CountChances(life, span).Select((chance, n) => n * chance).Sum();
-        Assert.Equal(mean, Renewals.ExpectedCount(life, span), 0.002 * (1 + mean));
-    }
-
     /// <summary>With one failure or none, the chance of none is the survival itself.</summary>
     [Fact]
     public void The_chance_of_no_failure_is_the_survival() =>

@@ -6,6 +6,7 @@ using Silkwright.Estimates;
 using Silkwright.Film.Measuring;
 using Silkwright.Film.Readers;
 using Silkwright.Plans;
+using Silkwright.Records.Shops;
 using Silkwright.Records.Store;
 using Silkwright.Scheduling.Shelf;
 using Silkwright.Web.Measuring;
@@ -51,7 +52,7 @@ internal sealed class PlanSources
     }
 
     private static async Task<Shop?> KeptShopAsync(SilkwrightStore? store, CancellationToken cancel) =>
-        store is not null && await store.Shops.CurrentAsync(cancel: cancel) is { } kept ? ShopReader.Read(kept.Text, $"shop {kept.ShopKey}") : null;
+        store is not null && await store.Shops.CurrentAsync(cancel: cancel) is { } kept ? await KeptShop.OfAsync(store, kept, cancel) : null;
 
     /// <summary>A job with its films measured.</summary>
     /// <param name="path">JOB.json; films it names are found from its own folder.</param>
