@@ -33,6 +33,9 @@ public static class StencilLife
 
     private const int CurvePoints = 60;
 
+    /// <summary>Steps of the renewal grid at the ends of a life's interval, which weigh a sixth each.</summary>
+    private const int StepsAtEnds = 80;
+
     /// <exception cref="ArgumentOutOfRangeException">Impressions below 0, EOM not finite or a chance outside 0 to 1.</exception>
     public static LifeResult Of(LifeCase life)
     {
@@ -49,9 +52,9 @@ public static class StencilLife
         var worst = Mixed(sound.Low, life.WellCured, fault.High);
         var best = Mixed(sound.Value, life.WellCured, fault.Value);
         var luckiest = Mixed(sound.High, life.WellCured, fault.Low);
-        var most = Renewals.CountChances(worst, life.Impressions);
+        var most = Renewals.CountChances(worst, life.Impressions, StepsAtEnds);
         var usual = Renewals.CountChances(best, life.Impressions);
-        var least = Renewals.CountChances(luckiest, life.Impressions);
+        var least = Renewals.CountChances(luckiest, life.Impressions, StepsAtEnds);
         double[] counts =
         [
             .. Enumerable.Range(0, Math.Max(most.Count, Math.Max(usual.Count, least.Count)))

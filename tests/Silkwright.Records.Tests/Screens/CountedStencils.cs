@@ -1,8 +1,7 @@
 using Silkwright.Emulsion;
-using Silkwright.Plans;
+using Silkwright.Exposure;
 using Silkwright.Records.Screens;
 using Silkwright.Records.Shops;
-using Silkwright.Records.Store;
 using Silkwright.Records.Tests.Store;
 using static Silkwright.Records.Tests.Store.TemporaryStore;
 
@@ -59,14 +58,14 @@ public sealed class CountedStencils
     private static async Task<TemporaryStore> OpenWithJobAsync(Database database)
     {
         var temporary = await OpenWithShopAsync(database);
-        _ = await temporary.Store.Jobs.SaveAsync("harbour", "quay", TwoInks, "Ines", "New", cancel: Cancel);
+        _ = await temporary.Store.Jobs.SaveAsync("harbour", TwoInks, "Ines", "New", cancel: Cancel);
         return temporary;
     }
 
     private static async Task PrintAsync(TemporaryStore temporary, params ScreenFact[] facts)
     {
         var screen = await temporary.Store.Screens.AddAsync(new ScreenDraft { Frame = "Q-1", Mesh = new(77, 48), Person = "Ines" }, Cancel);
-        foreach (var fact in (ScreenFact[])[new ScreenCoated("Wren 47"), .. facts])
+        foreach (var fact in (ScreenFact[])[new ScreenCoated("Wren 47"), new ScreenExposed(40, ExposureCount.Seconds), .. facts])
         {
             temporary.Time.Pass(TimeSpan.FromMinutes(20));
             _ = await temporary.Store.Screens.AppendAsync(screen.Id, new EntryDraft { Fact = fact, Person = "Bram" }, Cancel);
