@@ -43,10 +43,10 @@ public static class StencilLife
             throw new ArgumentOutOfRangeException(nameof(life), life.Impressions, "A run cannot have fewer than 0 impressions.");
         if (!(life.WellCured >= 0 && life.WellCured <= 1))
             throw new ArgumentOutOfRangeException(nameof(life), life.WellCured, "The chance of a through-cure lies between 0 and 1.");
+        // In logarithms: a life known to a factor of ten must not reach down to nothing.
         var sound = Propagation.Through(
-            x => x[0] * EomFactor(x[1]),
-            [new("life of such stencils", Usual(life)), new("emulsion over mesh", life.EomUm)],
-            floor: 1).Estimate;
+            x => x[0] + Math.Log(EomFactor(x[1])),
+            [new("life of such stencils", Usual(life).Map(Math.Log)), new("emulsion over mesh", life.EomUm)]).Estimate.Map(Math.Exp);
         var fault = life.Learnt?.UnseenFault ?? UnseenFault;
         var ground = life.Learnt?.Factor.Ground ?? Ground.CommonPractice;
         var worst = Mixed(sound.Low, life.WellCured, fault.High);
