@@ -9,6 +9,9 @@ namespace Silkwright.Records.Catalogues;
 /// <summary>The catalogue of emulsions that the shops kept here share, and every revision of it.</summary>
 public sealed class CatalogueRecords(SilkwrightStore store)
 {
+    // Every page asks for it, and a revision never changes.
+    private volatile KeptCatalogue? last;
+
     /// <summary>Keeps a catalogue as the next revision, in place of the one before.</summary>
     /// <param name="catalogue">As <see cref="CatalogueReader"/> has checked it.</param>
     /// <param name="savedBy">The person.</param>
@@ -46,9 +49,12 @@ public sealed class CatalogueRecords(SilkwrightStore store)
     public async Task<KeptCatalogue?> CurrentAsync(CancellationToken cancel = default)
     {
         await using var context = store.CreateDbContext();
-        return await Latest(context).FirstOrDefaultAsync(cancel) is { } revision
-            ? new KeptCatalogue(revision, CatalogueReader.Read(revision.Text, "the kept catalogue"))
-            : null;
+        if (await context.CatalogueRevisions.MaxAsync(r => (int?)r.Revision, cancel) is not { } current)
+            return null;
+        if (last is { } read && read.Revision.Revision == current)
+            return read;
+        var revision = await context.CatalogueRevisions.AsNoTracking().FirstAsync(r => r.Revision == current, cancel);
+        return last = new KeptCatalogue(revision, CatalogueReader.Read(revision.Text, "the kept catalogue"));
     }
 
     /// <summary>The same where there must be one.</summary>

@@ -3,7 +3,7 @@ using Silkwright.Records.Store;
 
 namespace Silkwright.Records.Demo;
 
-/// <summary>Puts the invented shop, its jobs, films and some screens' history into a store, once.</summary>
+/// <summary>Puts the invented shop, its catalogue, jobs, films and some screens' history into a store, once.</summary>
 public static class DemoShop
 {
     /// <summary>The shop's key.</summary>
@@ -16,7 +16,7 @@ public static class DemoShop
 
     /// <summary>Loads what is not there yet; what somebody has changed since stays as they left it.</summary>
     /// <param name="store">The store, open.</param>
-    /// <param name="demoFolder">The folder with shop.json, jobs/ and screens.json; films/ may still be empty.</param>
+    /// <param name="demoFolder">The folder with shop.json, catalogue.csv, jobs/ and screens.json; films/ may still be empty.</param>
     /// <param name="cancel">Stops the work.</param>
     /// <exception cref="InputProblemException">The folder is not a demonstration's, or a file in it is damaged.</exception>
     public static async Task<DemoLoaded> LoadAsync(SilkwrightStore store, string demoFolder, CancellationToken cancel = default)
@@ -26,6 +26,10 @@ public static class DemoShop
             throw new InputProblemException(new Problem("This folder holds no demonstration.", shopFile, "Name the folder demo/ of the program."));
         if (await store.Shops.CurrentAsync(ShopKey, cancel) is null)
             _ = await store.Shops.SaveAsync(ShopKey, await File.ReadAllTextAsync(shopFile, cancel), Loader, Why, cancel: cancel);
+
+        var catalogueFile = Path.Combine(demoFolder, "catalogue.csv");
+        if (File.Exists(catalogueFile) && await store.Catalogues.CurrentAsync(cancel) is null)
+            _ = await store.Catalogues.SaveAsync(Contracts.CatalogueReader.Read(await File.ReadAllTextAsync(catalogueFile, cancel), catalogueFile), Loader, 0, cancel);
 
         var filmsMissing = new List<string>();
         var jobs = Directory.GetFiles(Path.Combine(demoFolder, "jobs"), "*.json").Order(StringComparer.Ordinal).ToList();

@@ -31,6 +31,7 @@ public sealed class DemonstrationShop
         Assert.Equal((6, 5), (second.Jobs, second.Screens));
         Assert.Equal(DemoShop.ShopKey, await store.Shops.DefaultKeyAsync(Cancel));
         _ = Assert.Single(await store.Shops.HistoryAsync(DemoShop.ShopKey, Cancel));
+        Assert.Equal(DemoShop.Loader, Assert.Single(await store.Catalogues.HistoryAsync(Cancel)).SavedBy);
         Assert.All(await store.Jobs.ListAsync(cancel: Cancel), job => Assert.Equal(1, job.Revision));
         var screens = await store.Screens.ListAsync(cancel: Cancel);
         Assert.Equal([ScreenStage.Reclaimed, ScreenStage.Broken, ScreenStage.Stored, ScreenStage.Dry, ScreenStage.Dry], screens.Select(s => s.Story.Stage));

@@ -83,6 +83,13 @@ public sealed class CatalogueInAnswersTests : IAsyncLifetime
         Assert.Equal(6, document["problems"]!.AsArray().Count);
     }
 
+    [Fact]
+    public async Task A_catalogue_that_is_no_text_is_told()
+    {
+        var (status, document) = await PlanAsync("\"catalogue\": 7");
+        Assert.Equal((HttpStatusCode.BadRequest, "catalogue"), (status, (string?)Assert.Single(document["problems"]!.AsArray())!["where"]));
+    }
+
     private async Task KeepAsync() => _ = await web.Store.Catalogues.SaveAsync(CatalogueReader.Read(Csv, "c.csv"), "Ines", cancel: Cancel);
 
     private async Task<IEnumerable<string?>> CandidatesAsync(string shelf)
