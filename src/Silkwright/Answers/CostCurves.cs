@@ -8,6 +8,9 @@ internal static class CostCurves
     /// <summary>Values looked at along a curve.</summary>
     private const int Points = 9;
 
+    /// <summary>Emulsions of either end that are tried between two values: a turn lies among the cheapest.</summary>
+    private const int LookedAtInTurns = 4;
+
     /// <summary>Halvings between two values: the turn is then known to a thousandth of the step.</summary>
     private const int Halvings = 10;
 
@@ -21,13 +24,16 @@ internal static class CostCurves
         // Only another thickness changes the coats and their exposures.
         var known = axis == TurningAxis.EomUm ? null : contest.Exposed;
         var values = Range(axis, asked);
-        var contests = values.Select(Hold).ToArray();
+        var contests = values.Select(value => Hold(value)).ToArray();
         var turns = new List<TurningPoint>();
         for (var i = 1; i < values.Length; i++)
         {
             var (below, above) = (contests[i - 1].Winner?.Emulsion.Id, contests[i].Winner?.Emulsion.Id);
             if (below != above)
-                turns.Add(Turn(axis, values[i - 1], values[i], below, above, Hold));
+            {
+                var near = contests[i - 1].Allowed.Take(LookedAtInTurns).Concat(contests[i].Allowed.Take(LookedAtInTurns)).Select(candidate => candidate.Emulsion.Id).ToHashSet();
+                turns.Add(Turn(axis, values[i - 1], values[i], below, above, value => Hold(value, near)));
+            }
         }
 
         return new CostCurve(
@@ -40,7 +46,12 @@ internal static class CostCurves
                     .FirstOrDefault(candidate => candidate.Emulsion.Id == id)?.Cost.Total.Value)]),
             turns);
 
-        EmulsionContest Hold(double value) => EmulsionContest.Of(With(brief, axis, value), known);
+        EmulsionContest Hold(double value, IReadOnlySet<string>? among = null)
+        {
+            var held = With(brief, axis, value);
+            return EmulsionContest.Of(
+                among is null ? held : held with { Shop = held.Shop with { Emulsions = [.. held.Shop.Emulsions.Where(emulsion => among.Contains(emulsion.Id))] } }, known);
+        }
     }
 
     /// <summary>Narrows a turn by halving; where a third takes over between, the first change from below is told.</summary>

@@ -12,6 +12,9 @@ public static class Comparing
     /// <summary>An amount settles a choice only when knowing it saves this share of what is lost to not knowing. [1]</summary>
     private const double WorthKnowing = 0.2;
 
+    /// <summary>Choices weighed against each other for what would settle it: the work grows with their square, and the dearer ones settle nothing.</summary>
+    private const int MostWeighed = 12;
+
     /// <summary>Costs nearer than this are the same for all practical purposes. [currency]</summary>
     private const double Nothing = 0.05;
 
@@ -56,7 +59,8 @@ public static class Comparing
             return null;
         var expected = Enumerable.Range(0, draws.Count).Average(draw => draws.Total(0, draw));
         var saved = draws.Varying()
-            .Select(input => (input.Contender, input.Input, Saves: expected - KnownCost(input.Amounts, ranked.Length, draws)))
+            .Where(input => input.Contender is not >= MostWeighed)
+            .Select(input => (input.Contender, input.Input, Saves: expected - KnownCost(input.Amounts, Math.Min(ranked.Length, MostWeighed), draws)))
             .MaxBy(input => input.Saves);
         return saved.Saves < WorthKnowing * regretNow
             ? null
