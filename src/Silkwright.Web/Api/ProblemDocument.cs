@@ -42,7 +42,7 @@ internal static class ProblemDocument
         {
             StatusCodes.Status404NotFound => new Problem("There is nothing at this address.", where, "See /openapi/v1.json for what there is."),
             StatusCodes.Status405MethodNotAllowed => new Problem("This address does not answer that method.", where, $"Use {response.Headers.Allow}."),
-            StatusCodes.Status415UnsupportedMediaType => new Problem("The body is not of the kind read here.", where, "Send it with Content-Type: application/json."),
+            StatusCodes.Status415UnsupportedMediaType => new Problem("The body is not of the kind read here.", where, "Send it with the Content-Type that /openapi/v1.json names for this address: text/csv for a catalogue, application/json for most others."),
             var other => new Problem(
                 string.Create(CultureInfo.InvariantCulture, $"{other} {ReasonPhrases.GetReasonPhrase(other)}"), where, "Check the request against /openapi/v1.json, then send it again."),
         };

@@ -8,20 +8,26 @@ namespace Silkwright.Web.Questions;
 
 /// <summary>A question as it stands in an address: it can be kept, sent and asked again.</summary>
 /// <param name="Given">What was typed, by the names of the question's fields; empty ones left out.</param>
-/// <param name="OutOf">Which emulsions are weighed.</param>
-public sealed record AskedQuestion(IReadOnlyDictionary<string, string> Given, AskedShelf OutOf)
+/// <param name="Shelf">Which emulsions are weighed, as the address says it; empty: one of each usual kind.</param>
+public sealed record AskedQuestion(IReadOnlyDictionary<string, string> Given, string Shelf)
 {
     private const string ShelfName = "shelf";
 
     /// <summary>Somebody has asked: anything at all was typed.</summary>
     public bool IsAsked => Given.Count > 0;
 
+    /// <summary>Which emulsions are weighed; one of each usual kind where the address says nothing that is known.</summary>
+    public AskedShelf OutOf => Known ?? AskedShelf.Usual;
+
+    private AskedShelf? Known => Enum.GetValues<AskedShelf>().Cast<AskedShelf?>()
+        .FirstOrDefault(shelf => string.Equals(Names.Of(shelf!.Value), Shelf, StringComparison.OrdinalIgnoreCase));
+
     public static AskedQuestion Of(IQueryCollection query) => new(
         EmulsionQuestion.Fields
             .Select(field => KeyValuePair.Create(field.Name, Typed(field, query[field.Name].ToString().Trim())))
             .Where(given => given.Value.Length > 0)
             .ToDictionary(),
-        Enum.TryParse<AskedShelf>(query[ShelfName], ignoreCase: true, out var shelf) && Enum.IsDefined(shelf) ? shelf : AskedShelf.Usual);
+        query[ShelfName].ToString().Trim());
 
     /// <summary>The form asks for humidity in percent: a bare number there is one.</summary>
     private static string Typed(QuestionField field, string text) =>
@@ -49,6 +55,12 @@ public sealed record AskedQuestion(IReadOnlyDictionary<string, string> Given, As
     /// <exception cref="InputProblemException">Something typed is wrong or missing; carries every fault. Or the kept catalogue is asked for, and none is kept.</exception>
     public async Task<EmulsionAnswer> AnswerAsync(JobDesk desk, CancellationToken cancel)
     {
+        if (Shelf.Length > 0 && Known is null)
+        {
+            throw new InputProblemException(new Problem(
+                "There is no such shelf to choose from.", ShelfName, $"Ask for one of {string.Join(", ", Names.All<AskedShelf>())}, or leave it out."));
+        }
+
         var (shop, notes) = OutOf switch
         {
             AskedShelf.Own => await desk.KnownShopAsync(null, cancel),

@@ -90,6 +90,16 @@ public sealed class CatalogueInAnswersTests : IAsyncLifetime
         Assert.Equal((HttpStatusCode.BadRequest, "catalogue"), (status, (string?)Assert.Single(document["problems"]!.AsArray())!["where"]));
     }
 
+    [Theory]
+    [InlineData("attic")]
+    [InlineData("1")]
+    public async Task A_shelf_that_nobody_knows_is_told(string shelf)
+    {
+        var answer = await web.Browser.GetAsync($"/api/choose?ink=plastisol&run=300&shelf={shelf}", Cancel);
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Contains("usual, own, catalogue, ownAndCatalogue", await answer.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
+    }
+
     private async Task KeepAsync() => _ = await web.Store.Catalogues.SaveAsync(CatalogueReader.Read(Csv, "c.csv"), "Ines", cancel: Cancel);
 
     private async Task<IEnumerable<string?>> CandidatesAsync(string shelf)
