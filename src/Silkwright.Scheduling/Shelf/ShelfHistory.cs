@@ -33,9 +33,10 @@ public sealed record ShelfHistory
 
     /// <summary>The shelf for the mean month, and what each month costs with it.</summary>
     /// <inheritdoc cref="ShopShelf.Choose"/>
-    public (ShelfCase Case, ShelfAnswer Answer) Choose(Shop shop, int? most, TimeProvider time, CancellationToken cancel = default)
+    public (ShelfCase Case, ShelfAnswer Answer) Choose(
+        Shop shop, int? most, TimeProvider time, IReadOnlySet<string>? today = null, CancellationToken cancel = default)
     {
-        var (mean, answer) = ShopShelf.Choose(Work, shop, most, time, cancel);
+        var (mean, answer) = ShopShelf.Choose(Work, shop, most, time, today, cancel);
         if (Months.Count == 0)
             return (mean, answer with { Notes = [Note, .. answer.Notes] });
 

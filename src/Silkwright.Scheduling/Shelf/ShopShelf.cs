@@ -1,4 +1,5 @@
 using Silkwright.Answers;
+using Silkwright.Emulsion;
 using Silkwright.Estimates;
 using Silkwright.Plans;
 
@@ -25,15 +26,19 @@ public static class ShopShelf
         "Intervals hold nine of ten possible worlds, drawn from the engines' intervals: labour and press stops fall out alike for every shelf, the rest for each emulsion by itself and alike for all its jobs.",
         Ground.Model);
 
+    private static readonly Note TryingNote = new(
+        "Taking on an emulsion that is new to the shop is taken to cost six hours of tests and trials, spread over a year.", Ground.CommonPractice);
+
     /// <summary>Chooses the shelf.</summary>
     /// <param name="work">The month's jobs.</param>
-    /// <param name="shop">The shop with its emulsions: those on the shelf today.</param>
+    /// <param name="shop">The shop with its emulsions, and with those weighed beside them.</param>
     /// <param name="most">The most emulsions to keep; none: as many as pay.</param>
     /// <param name="time">Tells how long it took.</param>
+    /// <param name="today">Emulsions on the shelf today; none: all of the shop's. The others are new to it, and trying them has its price.</param>
     /// <param name="cancel">Stops the work.</param>
     /// <exception cref="InputProblemException">A job or the shop cannot be planned, or no shelf serves every job; the jobs are named.</exception>
     public static (ShelfCase Case, ShelfAnswer Answer) Choose(
-        IReadOnlyList<ShelfWork> work, Shop shop, int? most, TimeProvider time, CancellationToken cancel = default)
+        IReadOnlyList<ShelfWork> work, Shop shop, int? most, TimeProvider time, IReadOnlySet<string>? today = null, CancellationToken cancel = default)
     {
         var emulsions = shop.Emulsions;
         var colours = Colours(work, shop, cancel);
@@ -43,12 +48,12 @@ public static class ShopShelf
         for (var round = 0; round < MostRounds; round++)
         {
             cancel.ThrowIfCancellationRequested();
-            var answer = ShelfChoice.Of(CaseOf(colours, shop, grams, most), null, time, null, cancel);
+            var answer = ShelfChoice.Of(CaseOf(colours, shop, grams, most, today), null, time, null, cancel);
             foreach (var id in answer.Keep)
                 grams[id] = Made(answer, id).Sum(c => c.TimesPerMonth * c.Of(id).Grams);
 
             // Judged by the waste that its own jobs leave, each emulsion in the size that suits them, not by the one it was chosen with.
-            var own = CaseOf(colours, shop, grams, most);
+            var own = CaseOf(colours, shop, grams, most, today);
             var cost = own.Emulsions.Where(e => answer.Keep.Contains(e.Id)).Sum(e =>
                 e.FixedCostPerMonth + e.Containers.Min(size => size.FixedCostPerMonth + (grams[e.Id] * size.PricePerGram)) + Made(answer, e.Id).Sum(c => c.TimesPerMonth * c.Of(e.Id).WithoutEmulsion));
             if (best is null || cost < best.Value.Cost)
@@ -58,20 +63,22 @@ public static class ShopShelf
         }
 
         // Told by the case it ended with, so that the shelf, its proof and the price of every other one rest on the same waste.
-        var shelf = CaseOf(colours, shop, best!.Value.Grams, most);
+        var shelf = CaseOf(colours, shop, best!.Value.Grams, most, today);
         var told = ShelfChoice.Of(shelf, new ShopWorlds(shop, colours, new ShopStock(best.Value.Grams)), time, null, cancel);
-        return (shelf, told with { Notes = [.. told.Notes, KeepingNote, WasteNote, DoubtNote] });
+        return (shelf, told with { Notes = [.. told.Notes, KeepingNote, WasteNote, DoubtNote, .. shop.Emulsions.All(IsKept(today)) ? [] : new[] { TryingNote }] });
 
         IEnumerable<ColourWork> Made(ShelfAnswer answer, string id) => colours.Where(c => answer.Assignments[c.Name] == id);
     }
 
-    private static ShelfCase CaseOf(IReadOnlyList<ColourWork> colours, Shop shop, IReadOnlyDictionary<string, double> gramsPerMonth, int? most)
+    private static ShelfCase CaseOf(IReadOnlyList<ColourWork> colours, Shop shop, IReadOnlyDictionary<string, double> gramsPerMonth, int? most, IReadOnlySet<string>? today)
     {
         var stock = new ShopStock(gramsPerMonth);
+        var isKept = IsKept(today);
         return new(
             [.. shop.Emulsions.Select(e => new ShelfEmulsion(e.Id, ShopStock.MinutesToKeep(e) / 60 * ShopStock.LabourPerHour(shop).Value)
             {
-                KeptToday = true,
+                KeptToday = isKept(e),
+                SwitchingCostPerMonth = isKept(e) ? 0 : ShopStock.TryingPerMonth(shop),
                 Containers = [.. ShopStock.Sizes(e).Select(size => new ShelfContainer(size.Grams, size.Cost) { FixedCostPerMonth = stock.WasteGrams(e, size) * size.CostPerKg / 1000 })],
             })],
             [.. colours.Select(c => new ShelfJob(c.Name, c.TimesPerMonth, c.Costs.ToDictionary(cost => cost.Emulsion, cost => cost.WithoutEmulsion))
@@ -83,6 +90,8 @@ public static class ShopShelf
             Currency = shop.Prices.Currency,
         };
     }
+
+    private static Func<StencilEmulsion, bool> IsKept(IReadOnlySet<string>? today) => emulsion => today?.Contains(emulsion.Id) ?? true;
 
     private static List<ColourWork> Colours(IReadOnlyList<ShelfWork> work, Shop shop, CancellationToken cancel)
     {

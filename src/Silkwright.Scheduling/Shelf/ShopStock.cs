@@ -12,6 +12,12 @@ internal sealed class ShopStock(IReadOnlyDictionary<string, double> gramsPerMont
     /// <summary>Step test, control strip and the crew's practice that each thing kept asks for. Common practice, no source. [min/month]</summary>
     private const double MinutesForOne = 60;
 
+    /// <summary>Step tests, coat readings and trial prints that an emulsion new to the shop asks for. Common practice, no source. [h]</summary>
+    private const double HoursToTry = 6;
+
+    /// <summary>An emulsion taken on is kept for a year at least. Our own choice. [months]</summary>
+    private const double MonthsToSpread = 12;
+
     private const double DaysPerMonth = FamilyValues.DaysPerMonth;
 
     /// <summary>How far a month's use may lie from the jobs' sum, as a share of it. Common practice, no source. [1]</summary>
@@ -25,6 +31,9 @@ internal sealed class ShopStock(IReadOnlyDictionary<string, double> gramsPerMont
 
     public static Estimate LabourPerHour(Shop shop) =>
         shop.Prices.LabourPerHour is { } own ? Estimate.Within(own, WorkTimes.OwnLabourSpread, Ground.MeasuredHere) : WorkTimes.LabourPerHour;
+
+    /// <summary>What taking on an emulsion new to the shop costs. [currency/month]</summary>
+    public static double TryingPerMonth(Shop shop) => HoursToTry * LabourPerHour(shop).Value / MonthsToSpread;
 
     /// <summary>Sizes it, or the emulsion it is laid with, is sold in, the one bought today first; one of the usual size where the shop names no price.</summary>
     public static IReadOnlyList<ContainerPrice> Sizes(StencilEmulsion kept)

@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using Silkwright.Estimates;
 using Silkwright.Scheduling.Shelf;
 using Silkwright.Web.Jobs;
+using Silkwright.Web.Questions;
 
 namespace Silkwright.Web.Api;
 
@@ -23,13 +24,14 @@ internal static class ShelfEndpoints
             .ProducesProblem(StatusCodes.Status400BadRequest)
             .DisableAntiforgery();
 
-        api.MapGet("/shelf", async (JobDesk desk, CancellationToken cancel) =>
+        api.MapGet("/shelf", async (HttpRequest request, JobDesk desk, CancellationToken cancel) =>
             {
-                var (_, answer, leftOut) = await desk.ShelfAsync(cancel);
+                var (_, answer, leftOut) = await desk.ShelfAsync(AskedQuestion.Of(request.Query).WithCatalogue(), cancel);
                 var films = leftOut.Select(job => new Note($"{job} is left out: its films are not measured yet."));
                 return Documents.Ok(ShelfDocument.Of(answer with { Notes = [.. answer.Notes, .. films] }));
             })
             .WithSummary("The few emulsions this shop should keep for the jobs it has kept here, month by month")
+            .WithDescription("In the address: shelf=ownAndCatalogue weighs the kept catalogue's emulsions as ones to try.")
             .Produces<JsonObject>()
             .ProducesProblem(StatusCodes.Status400BadRequest);
     }

@@ -76,9 +76,10 @@ public sealed class JobDesk(SilkwrightStore store, JobRecords jobs, CatalogueRec
     /// <summary>The few emulsions the default shop should keep, for the jobs it has kept here month by month.</summary>
     /// <returns>The case, its answer with every note, and the names of the jobs left out, whose films are not measured yet.</returns>
     /// <exception cref="InputProblemException">The shop has no emulsions, there is no job, or no shelf serves every one.</exception>
-    public async Task<(ShelfCase Case, ShelfAnswer Answer, IReadOnlyList<string> LeftOut)> ShelfAsync(CancellationToken cancel)
+    public async Task<(ShelfCase Case, ShelfAnswer Answer, IReadOnlyList<string> LeftOut)> ShelfAsync(bool keptCatalogue, CancellationToken cancel)
     {
-        var (shop, told) = await KnownShopAsync(null, cancel);
+        var own = (await ToldShopAsync(null, cancel)).Emulsions.Select(emulsion => emulsion.Id).ToHashSet();
+        var (shop, told) = await KnownShopAsync(null, null, keptCatalogue, cancel);
         if (shop.Emulsions.Count == 0)
             throw new InputProblemException(new Problem("The shop has no emulsions to choose from.", "shop", "Name them in the shop's document, each with its family and its price."));
         var work = new List<DatedWork>();
@@ -94,7 +95,7 @@ public sealed class JobDesk(SilkwrightStore store, JobRecords jobs, CatalogueRec
 
         if (work.Count == 0 && leftOut.Count > 0)
             throw new InputProblemException(new Problem("No job's films are measured yet.", "the jobs", "Open a job: that measures its films."));
-        var (shelf, answer) = await Task.Run(() => ShelfHistory.Of(work, Today).Choose(shop, null, time, cancel), cancel);
+        var (shelf, answer) = await Task.Run(() => ShelfHistory.Of(work, Today).Choose(shop, null, time, own, cancel), cancel);
         return (shelf, answer with { Notes = [.. answer.Notes, .. told] }, leftOut);
     }
 

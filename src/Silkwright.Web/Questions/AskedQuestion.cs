@@ -52,15 +52,23 @@ public sealed record AskedQuestion(IReadOnlyDictionary<string, string> Given, st
         return JobReader.Read(JobWriter.Write(job), "this form");
     }
 
+    /// <summary>Whether the shop's own shelf is held against the kept catalogue.</summary>
+    /// <exception cref="InputProblemException">Neither that shelf nor the shop's own is asked for.</exception>
+    public bool WithCatalogue() => (Shelf.Length == 0 ? AskedShelf.Own : Known) switch
+    {
+        AskedShelf.Own => false,
+        AskedShelf.OwnAndCatalogue => true,
+        _ => throw Unknown([Names.Of(AskedShelf.Own), Names.Of(AskedShelf.OwnAndCatalogue)]),
+    };
+
+    private static InputProblemException Unknown(IEnumerable<string> known) => new(new Problem(
+        "There is no such shelf to choose from.", ShelfName, $"Ask for one of {string.Join(", ", known)}, or leave it out."));
+
     /// <exception cref="InputProblemException">Something typed is wrong or missing; carries every fault. Or the kept catalogue is asked for, and none is kept.</exception>
     public async Task<EmulsionAnswer> AnswerAsync(JobDesk desk, CancellationToken cancel)
     {
         if (Shelf.Length > 0 && Known is null)
-        {
-            throw new InputProblemException(new Problem(
-                "There is no such shelf to choose from.", ShelfName, $"Ask for one of {string.Join(", ", Names.All<AskedShelf>())}, or leave it out."));
-        }
-
+            throw Unknown(Names.All<AskedShelf>());
         var (shop, notes) = OutOf switch
         {
             AskedShelf.Own => await desk.KnownShopAsync(null, cancel),

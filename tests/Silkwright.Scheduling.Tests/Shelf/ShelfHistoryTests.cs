@@ -57,7 +57,7 @@ public sealed class ShelfHistoryTests
     public void Every_month_is_priced_with_the_shelf_that_the_mean_month_keeps()
     {
         DatedWork[] jobs = [Once("a", "2026-08-03"), Once("b", "2026-08-09", InkKind.WaterBased), Once("c", "2026-09-01"), Once("d", "2026-10-15", InkKind.WaterBased)];
-        var (shelf, answer) = ShelfHistory.Of(jobs, Today).Choose(Shop, null, TimeProvider.System, TestContext.Current.CancellationToken);
+        var (shelf, answer) = ShelfHistory.Of(jobs, Today).Choose(Shop, null, TimeProvider.System, null, TestContext.Current.CancellationToken);
 
         Assert.Equal(3, answer.Months.Count);
         // Worked out from the case by hand: what is kept, and each job that came at the cheapest cost kept, its emulsion out of the size bought.
@@ -71,7 +71,7 @@ public sealed class ShelfHistoryTests
         // Two jobs of two colours came in August.
         Assert.Equal(4, shelf.Scenarios[0].ScreensPerMonth.Values.Sum());
         Assert.Equal(answer.Months.Average(month => month.MonthlyCost), answer.MonthlyCost, 1e-9 * answer.MonthlyCost);
-        var mean = ShopShelf.Choose(ShelfHistory.Of(jobs, Today).Work, Shop, null, TimeProvider.System, TestContext.Current.CancellationToken).Answer;
+        var mean = ShopShelf.Choose(ShelfHistory.Of(jobs, Today).Work, Shop, null, TimeProvider.System, null, TestContext.Current.CancellationToken).Answer;
         Assert.Equal(mean.Keep, answer.Keep);
         Assert.Equal(mean.MonthlyCost, answer.MonthlyCost, 1e-9 * mean.MonthlyCost);
         Assert.StartsWith("Demand is this shop's own of 3 whole months", answer.Notes[0].Text, StringComparison.Ordinal);

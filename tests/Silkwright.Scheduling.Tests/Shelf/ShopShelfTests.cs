@@ -23,7 +23,7 @@ public sealed class ShopShelfTests
     private static ShelfWork Work(string name, InkKind ink, long run, double times) => new(
         new Job { Name = name, Date = Day, Run = run, Colours = [new JobColour { Name = "one", Ink = ink, Kind = WorkKind.FullFrontSpot }] }, times);
 
-    private static (ShelfCase Case, ShelfAnswer Answer) Choose(params ShelfWork[] work) => ShopShelf.Choose(work, Shop, null, TimeProvider.System, TestContext.Current.CancellationToken);
+    private static (ShelfCase Case, ShelfAnswer Answer) Choose(params ShelfWork[] work) => ShopShelf.Choose(work, Shop, null, TimeProvider.System, null, TestContext.Current.CancellationToken);
 
     /// <summary>A shop that makes little keeps few emulsions: each one kept has its price. Common practice, no source.</summary>
     [Fact]
@@ -69,10 +69,27 @@ public sealed class ShopShelfTests
     public void The_pace_of_its_jobs_decides_the_size(double timesPerMonth, double grams)
     {
         var shop = Shop with { Emulsions = [Shop.Emulsions[0] with { Price = new ContainerPrice(900, 24), OtherSizes = [new ContainerPrice(4500, 95)] }] };
-        var (_, answer) = ShopShelf.Choose([Work("bags", InkKind.WaterBased, 100, timesPerMonth)], shop, null, TimeProvider.System, TestContext.Current.CancellationToken);
+        var (_, answer) = ShopShelf.Choose([Work("bags", InkKind.WaterBased, 100, timesPerMonth)], shop, null, TimeProvider.System, null, TestContext.Current.CancellationToken);
         var size = Assert.Single(answer.Uses).Size;
         Assert.Equal(grams, size?.Grams);
         Assert.True(size?.NextExtra > 0);
+    }
+
+    /// <summary>An emulsion weighed beside the shop's own is tried where it saves more than trying costs. Common practice, no source.</summary>
+    [Theory]
+    [InlineData(1, 40, false)]
+    [InlineData(400, 20, true)]
+    [InlineData(400, 90, false)]
+    public void An_emulsion_new_to_the_shop_is_tried_where_it_pays(double timesPerMonth, double price, bool tried)
+    {
+        var dear = Shop.Emulsions[0] with { Price = new ContainerPrice(1000, 45) };
+        var shop = Shop with { Emulsions = [dear, dear with { Id = "new", Price = new ContainerPrice(1000, price) }] };
+        var (shelf, answer) = ShopShelf.Choose(
+            [Work("bags", InkKind.WaterBased, 100, timesPerMonth)], shop, null, TimeProvider.System, new HashSet<string> { "two-part" }, TestContext.Current.CancellationToken);
+        Assert.Equal(tried ? ["new"] : ["two-part"], answer.Keep);
+        Assert.Equal(tried ? ["new"] : [], answer.Change!.Try);
+        Assert.Equal(tried ? shelf.Emulsions[1].SwitchingCostPerMonth : 0, answer.SwitchingCostPerMonth);
+        Assert.True(shelf.Emulsions[1].SwitchingCostPerMonth > 0);
     }
 
     /// <summary>A labour rate that nobody knows moves every shelf alike: the difference of two is known far better than either.</summary>
@@ -95,7 +112,7 @@ public sealed class ShopShelfTests
     {
         var shop = Shop with { Emulsions = [Shop.Emulsions[1]] };
         var fault = Assert.Throws<InputProblemException>(() =>
-            ShopShelf.Choose([Work("shirts", InkKind.Plastisol, 100, 1), Work("bags", InkKind.WaterBased, 100, 1)], shop, null, TimeProvider.System, TestContext.Current.CancellationToken));
+            ShopShelf.Choose([Work("shirts", InkKind.Plastisol, 100, 1), Work("bags", InkKind.WaterBased, 100, 1)], shop, null, TimeProvider.System, null, TestContext.Current.CancellationToken));
         Assert.Contains("bags: one", Assert.Single(fault.Problems).What, StringComparison.Ordinal);
     }
 

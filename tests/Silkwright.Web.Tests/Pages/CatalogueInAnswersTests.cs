@@ -100,6 +100,17 @@ public sealed class CatalogueInAnswersTests : IAsyncLifetime
         Assert.Contains("usual, own, catalogue, ownAndCatalogue", await answer.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task The_kept_catalogues_emulsions_are_weighed_for_the_shelf_where_asked()
+    {
+        await KeepAsync();
+        Assert.DoesNotContain("Siskin", await web.Browser.GetStringAsync("/api/shelf", Cancel), StringComparison.Ordinal);
+        Assert.Contains("Siskin", await web.Browser.GetStringAsync("/api/shelf?shelf=ownAndCatalogue", Cancel), StringComparison.Ordinal);
+        Assert.Contains("shelf=ownAndCatalogue", await web.Browser.GetStringAsync("/shelf", Cancel), StringComparison.Ordinal);
+        Assert.Contains("and of the kept catalogue", await web.Browser.GetStringAsync("/shelf?shelf=ownAndCatalogue", Cancel), StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.BadRequest, (await web.Browser.GetAsync("/api/shelf?shelf=usual", Cancel)).StatusCode);
+    }
+
     private async Task KeepAsync() => _ = await web.Store.Catalogues.SaveAsync(CatalogueReader.Read(Csv, "c.csv"), "Ines", cancel: Cancel);
 
     private async Task<IEnumerable<string?>> CandidatesAsync(string shelf)

@@ -18,13 +18,16 @@ internal sealed class PlanSources
 {
     private readonly SilkwrightStore? store;
 
-    private PlanSources(SilkwrightStore? store, Shop shop, bool shopIsKnown, IReadOnlyList<Note> notes) =>
-        (this.store, Shop, ShopIsKnown, Notes) = (store, shop, shopIsKnown, notes);
+    private PlanSources(SilkwrightStore? store, Shop shop, Shop? told, IReadOnlyList<Note> notes) =>
+        (this.store, Shop, ShopIsKnown, OnShelf, Notes) = (store, shop, told is not null, (told?.Emulsions ?? []).Select(emulsion => emulsion.Id).ToHashSet(), notes);
 
     public Shop Shop { get; }
 
     /// <summary>Somebody has described the shop.</summary>
     public bool ShopIsKnown { get; }
+
+    /// <summary>Emulsions on the shop's own shelf; a catalogue's others stand beside them in <see cref="Shop"/>.</summary>
+    public IReadOnlySet<string> OnShelf { get; }
 
     /// <summary>What a catalogue has told of the shop's emulsions, and which it has added.</summary>
     public IReadOnlyList<Note> Notes { get; }
@@ -48,7 +51,7 @@ internal sealed class PlanSources
         var (known, notes) = asked is not null && await asked(store) is { } catalogue ? CatalogueShelf.Add(shop, catalogue)
             : beside is not null ? CatalogueShelf.Complete(shop, beside.Catalogue)
             : (shop, []);
-        return new PlanSources(store, known, told is not null, notes);
+        return new PlanSources(store, known, told, notes);
     }
 
     private static async Task<Shop?> KeptShopAsync(SilkwrightStore? store, CancellationToken cancel) =>

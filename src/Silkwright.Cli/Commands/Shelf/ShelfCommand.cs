@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Silkwright.Cli.Commands.Catalogue;
 using Silkwright.Cli.Commands.Plan;
 using Silkwright.Cli.Printing;
 using Silkwright.Estimates;
@@ -21,6 +22,7 @@ internal static class ShelfCommand
                 ("silkwright shelf demo/shelf.json", "an invented shop: what to drop, what to try, what it saves"),
                 ("silkwright shelf --shop demo/shop.json --jobs demo/jobs", "out of a shop's own jobs, every cost from the engines; films are measured"),
                 ("silkwright shelf --data data", "out of the jobs kept in a data folder, each month of the past a scenario"),
+                ("silkwright shelf --shop demo/shop.json --jobs demo/jobs --catalogue demo/catalogue.csv", "with a catalogue's emulsions as ones to try"),
                 ("silkwright shelf demo/shelf.json --json", "for a program: keep, assignments, monthlyCost, bound, gapPercent"),
             ],
             GoodToKnow = "The answer is no better than the costs in the case: a screen's cost with an emulsion takes in its waste, its time and its remakes (docs/schema/shelf-case.json, docs/engines/shelf.md).",
@@ -40,6 +42,7 @@ internal static class ShelfCommand
         verb.Add(data);
         verb.Add(jobs);
         verb.Add(most);
+        var catalogue = new CatalogueOptions(verb);
         verb.Add(json);
         verb.SetAction(async (parse, cancel) =>
         {
@@ -47,7 +50,7 @@ internal static class ShelfCommand
             {
                 ({ } path, null) => await OfCaseAsync(path, surroundings, cancel),
                 (null, var folder) when folder is not null || parse.GetValue(data) is not null => await OfShopAsync(
-                    folder, await PlanSources.OpenAsync(parse.GetValue(shop), parse.GetValue(data), surroundings, cancel), parse.GetValue(most), surroundings, cancel),
+                    folder, await PlanSources.OpenAsync(parse.GetValue(shop), parse.GetValue(data), surroundings, cancel, store => catalogue.AskedAsync(parse, store, cancel)), parse.GetValue(most), surroundings, cancel),
                 _ => throw new InputProblemException(new Problem(
                     "There must be a case, or the jobs of a shop, and not both.", "command line", "Write CASE.json, or --jobs FOLDER with --shop SHOP.json, or --data FOLDER for the jobs kept there.")),
             };
@@ -86,13 +89,13 @@ internal static class ShelfCommand
         var work = new List<ShelfWork>();
         foreach (var path in Directory.EnumerateFiles(folder, "*.json").Order(StringComparer.Ordinal))
             work.Add(await sources.WorkAsync(path, surroundings, cancel));
-        return ShopShelf.Choose(work, sources.Shop, most, surroundings.Time, cancel);
+        return ShopShelf.Choose(work, sources.Shop, most, surroundings.Time, sources.OnShelf, cancel);
     }
 
     private static async Task<(ShelfCase Case, ShelfAnswer Answer)> OfHistoryAsync(PlanSources sources, int? most, Surroundings surroundings, CancellationToken cancel)
     {
         var (work, leftOut) = await sources.HistoryAsync(surroundings, cancel);
-        var (shelf, answer) = ShelfHistory.Of(work, surroundings.Today).Choose(sources.Shop, most, surroundings.Time, cancel);
+        var (shelf, answer) = ShelfHistory.Of(work, surroundings.Today).Choose(sources.Shop, most, surroundings.Time, sources.OnShelf, cancel);
         return (shelf, answer with { Notes = [.. answer.Notes, .. leftOut.Select(job => new Note($"{job} is left out: a film it names was never given here."))] });
     }
 
