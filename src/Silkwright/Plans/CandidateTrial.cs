@@ -57,18 +57,7 @@ internal static class CandidateTrial
         {
             var resistance = Resistance.To(brief.Colour.Ink, emulsion);
             var wellCured = CureChance.WellCured(window.LatitudeStops);
-            var stencil = new LifeCase
-            {
-                Family = emulsion.Family,
-                Ink = brief.Colour.Ink,
-                MadeForInk = IsMadeFor(emulsion.WithoutLaying(), finish),
-                LaidWith = emulsion.LaidWith is { } laying ? new LayingEmulsion(laying.Family, IsMadeFor(laying, finish)) : null,
-                WornByWash = WashResistance.To(brief.Shop.PressWash, emulsion) is { Grade: not ResistanceGrade.Good },
-                Finish = finish,
-                EomUm = coat.EomUm,
-                Impressions = brief.Impressions,
-                WellCured = wellCured,
-            };
+            var stencil = ShopLives.CaseOf(emulsion, brief.Colour.Ink, finish, brief.Shop.PressWash, coat.EomUm, brief.Impressions) with { WellCured = wellCured };
             var life = StencilLife.Of(stencil with { Learnt = brief.Lives.For(emulsion.Id, stencil) });
             var work = WorkTimes.Of(
                 coat, emulsion.Family == EmulsionFamily.CapillaryFilm, FamilyValues.NeedsSensitiser(emulsion.Liquid().Family), SecondsOf(window), finish)
@@ -93,9 +82,6 @@ internal static class CandidateTrial
                 Cost = cost,
             };
         }
-
-        bool IsMadeFor(StencilEmulsion part, StencilFinish finish) => Resistance.To(brief.Colour.Ink, part).Grade == ResistanceGrade.Good
-            && !(part.Hardening == Hardening.Needed && HasWater(brief.Colour.Ink) && finish != StencilFinish.Hardened);
     }
 
     /// <summary>Emulsion over mesh that the colour wants. [µm]</summary>
@@ -104,11 +90,9 @@ internal static class CandidateTrial
 
     /// <summary>A hardener is for inks with water in them, and for coats that take one: elsewhere it spoils the screen for nothing.</summary>
     private static StencilFinish[] FinishesFor(InkKind ink, StencilEmulsion emulsion) =>
-        HasWater(ink) && emulsion.Hardening != Hardening.None && emulsion.Liquid().Hardening != Hardening.None
+        ShopLives.HasWater(ink) && emulsion.Hardening != Hardening.None && emulsion.Liquid().Hardening != Hardening.None
             ? [StencilFinish.None, StencilFinish.PostExposed, StencilFinish.Hardened]
             : [StencilFinish.None, StencilFinish.PostExposed];
-
-    private static bool HasWater(InkKind ink) => ink is InkKind.WaterBased or InkKind.Discharge;
 
     private static (Trough Trough, CoatPrediction Coat) Coat(StencilEmulsion emulsion, ColourBrief brief)
     {
