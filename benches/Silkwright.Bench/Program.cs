@@ -8,6 +8,9 @@ switch (args)
     case ["film", var executable, var demo]:
         await FilmBench.RunAsync(executable, demo);
         return 0;
+    case ["film-draw", var folder, var height]:
+        Console.WriteLine(FullSizeFilm.Drawn(folder, int.Parse(height, System.Globalization.CultureInfo.InvariantCulture)));
+        return 0;
     case ["web", var executable, var demo]:
         await WebBench.RunAsync(executable, demo);
         return 0;

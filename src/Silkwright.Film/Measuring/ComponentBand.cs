@@ -2,20 +2,22 @@ using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring;
 
-/// <summary>Scans one band of rows for the components of image and gap at once.</summary>
+/// <summary>Puts together the components of image and gap of one band of rows at once.</summary>
 internal sealed class ComponentBand
 {
-    private readonly PackedBitmap bits;
-    private readonly int from;
-    private readonly int to;
+    private readonly int width;
+    private readonly int[] between;
 
-    public ComponentBand(PackedBitmap bits, int from, int to, SpeckMarks specks)
+    /// <param name="width">[px]</param>
+    /// <param name="image">Takes the image's components as they are finished.</param>
+    /// <param name="gap">Takes the gap's.</param>
+    public ComponentBand(int width, ComponentTally image, ComponentTally gap)
     {
-        (this.bits, this.from, this.to) = (bits, from, to);
-        ImageTally = new ComponentTally(specks);
-        GapTally = new ComponentTally(specks);
-        Image = new BandComponents(ImageTally.Close);
-        Gap = new BandComponents(GapTally.Close);
+        this.width = width;
+        between = new int[width + 4];
+        (ImageTally, GapTally) = (image, gap);
+        Image = new BandComponents(image.Close);
+        Gap = new BandComponents(gap.Close);
     }
 
     public BandComponents Image { get; }
@@ -26,29 +28,15 @@ internal sealed class ComponentBand
 
     public ComponentTally GapTally { get; }
 
-    public void Scan(CancellationToken cancel)
-    {
-        var edges = new int[bits.Width + 4];
-        for (var y = from; y < to; y++)
-        {
-            if ((y & 255) == 0)
-                cancel.ThrowIfCancellationRequested();
-            var count = BitRow.Edges(bits.Row(y), bits.Width, edges.AsSpan(1));
-            Image.AddRow(edges.AsSpan(1, count), y);
-            Gap.AddRow(Between(edges, count, bits.Width), y);
-        }
-    }
+    /// <summary>Pixels of image so far.</summary>
+    public long ImageArea { get; private set; }
 
-    /// <summary>The gap's runs lie between the image's: the same edges, with the row's own ends added and empty runs dropped.</summary>
-    private static ReadOnlySpan<int> Between(int[] edges, int count, int width)
+    /// <summary>Takes the next row, as the image's runs.</summary>
+    public void AddRow(int y, ReadOnlySpan<int> edges)
     {
-        edges[0] = 0;
-        edges[count + 1] = width;
-        var (start, length) = (0, count + 2);
-        if (edges[1] == 0 && count > 0)
-            (start, length) = (2, length - 2);
-        if (length > 0 && edges[start + length - 2] == width)
-            length -= 2;
-        return edges.AsSpan(start, length);
+        for (var i = 0; i < edges.Length; i += 2)
+            ImageArea += edges[i + 1] - edges[i];
+        Image.AddRow(edges, y);
+        Gap.AddRow(RowRuns.Between(edges, between, width), y);
     }
 }

@@ -1,7 +1,7 @@
 namespace Silkwright.Film.Measuring;
 
-/// <summary>Counts finished components, keeps the dots and marks the specks.</summary>
-internal sealed class ComponentTally(SpeckMarks specks)
+/// <summary>Counts finished components, and where the film itself is kept, keeps the dots and marks the specks.</summary>
+internal sealed class ComponentTally(SpeckMarks? specks)
 {
     public long Count { get; private set; }
 
@@ -14,12 +14,12 @@ internal sealed class ComponentTally(SpeckMarks specks)
         if (blob.Area <= FilmComponents.SpeckArea)
         {
             SpeckCount++;
-            specks.Mark(blob.SeedX, blob.SeedY);
+            specks?.Mark(blob.SeedX, blob.SeedY);
             return;
         }
 
         Count++;
-        if (blob.Width <= DotShape.LongestSide && blob.Height <= DotShape.LongestSide && Dots.Count < FilmComponents.MostDots)
+        if (specks is not null && blob.Width <= DotShape.LongestSide && blob.Height <= DotShape.LongestSide && Dots.Count < FilmComponents.MostDots)
         {
             Dots.Add(new DotShape(
                 (float)(blob.SumX / blob.Area), (float)(blob.SumY / blob.Area), (int)blob.Area, (byte)blob.Width, (byte)blob.Height));

@@ -14,25 +14,102 @@ internal static class FilmComponents
     private const int LeastBandRows = 64;
     private const int MostBands = 16;
 
+    /// <summary>Reads a film once: its coverage and its components, in memory that grows with its width alone.</summary>
+    public static (long ImageArea, ComponentSet Image, ComponentSet Gap) Count(IFilmSource film, IProgress<double>? progress, CancellationToken cancel)
+    {
+        var rows = BandRows(film);
+        return Scan(film.Header.HeightPx, rows, film.Header.WidthPx, null, (first, count, sink) => film.ReadRuns(first, count, sink, cancel), progress, cancel);
+    }
+
+    /// <summary>Reads a film once into a blank bitmap of its size, finds its components and takes the specks out of the bitmap.</summary>
+    public static (long ImageArea, ComponentSet Image, ComponentSet Gap) Read(
+        IFilmSource film, PackedBitmap bits, IProgress<double>? progress, CancellationToken cancel) =>
+        Scan(
+            bits.Height,
+            BandRows(film),
+            bits.Width,
+            bits,
+            (first, count, sink) => film.ReadRuns(
+                first,
+                count,
+                (y, edges) =>
+                {
+                    RowRuns.Fill(bits.Row(y), edges);
+                    sink(y, edges);
+                },
+                cancel),
+            progress,
+            cancel);
+
     /// <summary>Counts the components and takes the specks out of the bitmap: those of the image become gap and the other way round.</summary>
     public static (ComponentSet Image, ComponentSet Gap) FindAndTakeOutSpecks(PackedBitmap bits, CancellationToken cancel) =>
-        FindAndTakeOutSpecks(bits, Math.Max(LeastBandRows, (bits.Height + MostBands - 1) / MostBands), cancel);
+        FindAndTakeOutSpecks(bits, EvenBands(bits.Height), cancel);
 
     /// <summary>The same with bands of a chosen height, each scanned on its own; the answer does not depend on it.</summary>
     public static (ComponentSet Image, ComponentSet Gap) FindAndTakeOutSpecks(PackedBitmap bits, int bandRows, CancellationToken cancel)
     {
-        var specks = new SpeckMarks(bits);
-        var bands = new ComponentBand[(bits.Height + bandRows - 1) / bandRows];
-        for (var b = 0; b < bands.Length; b++)
-            bands[b] = new ComponentBand(bits, b * bandRows, Math.Min(bits.Height, (b + 1) * bandRows), specks);
-        _ = Parallel.ForEach(bands, new ParallelOptions { CancellationToken = cancel }, band => band.Scan(cancel));
-        var image = Gather([.. bands.Select(b => b.Image)], [.. bands.Select(b => b.ImageTally)], specks);
-        var gap = Gather([.. bands.Select(b => b.Gap)], [.. bands.Select(b => b.GapTally)], specks);
-        specks.Apply();
+        var (_, image, gap) = Scan(
+            bits.Height,
+            bandRows,
+            bits.Width,
+            bits,
+            (first, count, sink) =>
+            {
+                var edges = new int[bits.Width + 2];
+                for (var y = first; y < first + count; y++)
+                {
+                    if ((y & 255) == 0)
+                        cancel.ThrowIfCancellationRequested();
+                    sink(y, edges.AsSpan(0, BitRow.Edges(bits.Row(y), bits.Width, edges)));
+                }
+            },
+            null,
+            cancel);
         return (image, gap);
     }
 
-    private static ComponentSet Gather(BandComponents[] bands, ComponentTally[] tallies, SpeckMarks specks)
+    private static int EvenBands(int height) => Math.Max(LeastBandRows, (height + MostBands - 1) / MostBands);
+
+    /// <summary>Bands that begin where reading can; one band where it can only begin at the top.</summary>
+    private static int BandRows(IFilmSource film)
+    {
+        var together = film.RowsTogether;
+        return together >= film.Header.HeightPx ? film.Header.HeightPx : (EvenBands(film.Header.HeightPx) + together - 1) / together * together;
+    }
+
+    private static (long ImageArea, ComponentSet Image, ComponentSet Gap) Scan(
+        int height, int bandRows, int width, PackedBitmap? bits, Action<int, int, RunSink> read, IProgress<double>? progress, CancellationToken cancel)
+    {
+        var specks = bits is null ? null : new SpeckMarks(bits);
+        var bands = new ComponentBand[(height + bandRows - 1) / bandRows];
+        var done = 0;
+        try
+        {
+            _ = Parallel.For(0, bands.Length, new ParallelOptions { CancellationToken = cancel }, b =>
+            {
+                var band = bands[b] = new ComponentBand(width, new ComponentTally(specks), new ComponentTally(specks));
+                var first = b * bandRows;
+                read(first, Math.Min(bandRows, height - first), (y, edges) =>
+                {
+                    band.AddRow(y, edges);
+                    if ((y & 1023) == 0)
+                        progress?.Report(1024.0 * Interlocked.Increment(ref done) / height);
+                });
+            });
+        }
+        catch (AggregateException failures)
+        {
+            // A damaged film is told once, whoever of the readers met the damage first.
+            System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(failures.InnerExceptions[0]);
+        }
+
+        var image = Gather([.. bands.Select(b => b.Image)], [.. bands.Select(b => b.ImageTally)], specks);
+        var gap = Gather([.. bands.Select(b => b.Gap)], [.. bands.Select(b => b.GapTally)], specks);
+        specks?.Apply();
+        return (bands.Sum(b => b.ImageArea), image, gap);
+    }
+
+    private static ComponentSet Gather(BandComponents[] bands, ComponentTally[] tallies, SpeckMarks? specks)
     {
         var seams = new ComponentTally(specks);
         foreach (var blob in ComponentSeams.Join(bands))

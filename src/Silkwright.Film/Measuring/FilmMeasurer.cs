@@ -38,11 +38,29 @@ public static class FilmMeasurer
         }
     }
 
+    /// <summary>Reads a film once for its coverage and its components, in memory that grows with its width alone.</summary>
+    /// <exception cref="Silkwright.Estimates.InputProblemException">The file is missing, damaged or not a film.</exception>
+    public static FilmCount Count(string path, FilmOptions options, IProgress<double>? progress, CancellationToken cancel)
+    {
+        using var film = FilmFile.Open(path, options);
+        var (area, image, gap) = FilmComponents.Count(film, progress, cancel);
+        return new FilmCount(
+            Coverage(area, film.Header), new FilmCounts(image.Count, gap.Count), new FilmCounts(image.Specks, gap.Specks));
+    }
+
+    private static double Coverage(long imageArea, FilmHeader header) => 100.0 * imageArea / ((double)header.WidthPx * header.HeightPx);
+
     /// <summary>Measures a film that is already in memory; its specks are taken out of the bitmap on the way.</summary>
     internal static FilmMeasurement Measure(PackedBitmap bits, FilmHeader header, string name, CancellationToken cancel)
     {
-        var coverage = 100.0 * BitRow.Count(bits.All) / ((double)bits.Width * bits.Height);
+        var imageArea = BitRow.Count(bits.All);
         var (image, gap) = FilmComponents.FindAndTakeOutSpecks(bits, cancel);
+        return Measure(bits, imageArea, image, gap, header, name, cancel);
+    }
+
+    private static FilmMeasurement Measure(
+        PackedBitmap bits, long imageArea, ComponentSet image, ComponentSet gap, FilmHeader header, string name, CancellationToken cancel)
+    {
         var (zones, mask) = HalftoneFinder.Find(bits, image, gap, header.Dpi, cancel);
         var cells = new FilmCells(bits);
         var finest = new FinestFeature?[2];
@@ -54,7 +72,7 @@ public static class FilmMeasurer
             WidthPx = header.WidthPx,
             HeightPx = header.HeightPx,
             Dpi = header.Dpi,
-            CoveragePercent = coverage,
+            CoveragePercent = Coverage(imageArea, header),
             Components = new FilmCounts(image.Count, gap.Count),
             Specks = new FilmCounts(image.Specks, gap.Specks),
             FinestImage = finest[0],
@@ -72,8 +90,9 @@ public static class FilmMeasurer
         var started = time.GetTimestamp();
         using var film = FilmFile.Open(path, options);
         var reading = progress is null ? null : new Part(progress, ShareOfReading);
-        var bits = FilmFile.ReadBits(film, reading, cancel);
-        var measurement = Measure(bits, film.Header, Path.GetFileName(path), cancel);
+        var bits = new PackedBitmap(film.Header.WidthPx, film.Header.HeightPx);
+        var (imageArea, image, gap) = FilmComponents.Read(film, bits, reading, cancel);
+        var measurement = Measure(bits, imageArea, image, gap, film.Header, Path.GetFileName(path), cancel);
         progress?.Report(1);
         var seconds = time.GetElapsedTime(started).TotalSeconds;
         var megapixels = (double)film.Header.WidthPx * film.Header.HeightPx / 1e6;

@@ -43,14 +43,31 @@ internal sealed class TiffFilm : IFilmSource
         return new TiffFilm(path, layout, new FilmHeader(layout.Width, layout.Height, dpi, remarks), options.Polarity);
     }
 
-    public void ReadRows(int first, int count, RowSink sink, CancellationToken cancel)
+    public int RowsTogether => layout.Plain ? 1 : layout.PieceRows;
+
+    public void ReadRows(int first, int count, RowSink sink, CancellationToken cancel) => Guarded(() =>
+    {
+        if (layout.Plain)
+            ReadPlain(first, count, sink, cancel);
+        else if (layout.GroupFour)
+            FillRows(first, count, sink, cancel);
+        else
+            Decode(first, count, sink, cancel);
+    });
+
+    public void ReadRuns(int first, int count, RunSink sink, CancellationToken cancel)
+    {
+        if (layout.GroupFour)
+            Guarded(() => DecodeRuns(first, count, sink, cancel));
+        else
+            RowRuns.Read(this, first, count, sink, cancel);
+    }
+
+    private void Guarded(Action read)
     {
         try
         {
-            if (layout.Plain)
-                ReadPlain(first, count, sink, cancel);
-            else
-                Decode(first, count, sink, cancel);
+            read();
         }
         catch (Exception failure) when (failure is IndexOutOfRangeException or ArgumentException or NullReferenceException or IOException
             or OverflowException or InvalidOperationException or DivideByZeroException or InvalidCastException or OutOfMemoryException)
@@ -94,6 +111,38 @@ internal sealed class TiffFilm : IFilmSource
             file.Position = (long)layout.Offsets[y / layout.PieceRows] + ((long)(y % layout.PieceRows) * layout.RowBytes);
             file.ReadExactly(bytes);
             packer.Give(y, bytes, sink);
+        }
+    }
+
+    private void FillRows(int first, int count, RowSink sink, CancellationToken cancel)
+    {
+        var row = new ulong[(layout.Width + 63) >> 6];
+        DecodeRuns(
+            first,
+            count,
+            (y, edges) =>
+            {
+                RowRuns.Fill(row, edges);
+                sink(y, row);
+            },
+            cancel);
+    }
+
+    private void DecodeRuns(int first, int count, RunSink sink, CancellationToken cancel)
+    {
+        using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read, 1);
+        var rows = new GroupFourRows(layout.Width);
+        var turned = layout.MinIsWhite == clearPrints ? new int[layout.Width + 4] : null;
+        for (var y = first - (first % layout.PieceRows); y < first + count; y++)
+        {
+            if ((y & 255) == 0)
+                cancel.ThrowIfCancellationRequested();
+            if (y % layout.PieceRows == 0)
+                rows.Start(file, (long)layout.Offsets[y / layout.PieceRows], (long)layout.Counts[y / layout.PieceRows]);
+            if (!rows.TryNext(out var edges))
+                throw FilmProblems.Damaged(name, $"row {y + 1} of {layout.Height} cannot be decoded");
+            if (y >= first)
+                sink(y, turned is null ? edges : RowRuns.Between(edges, turned, layout.Width));
         }
     }
 

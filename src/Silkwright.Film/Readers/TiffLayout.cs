@@ -26,8 +26,17 @@ internal sealed record TiffLayout
 
     public required IReadOnlyList<double> Offsets { get; init; }
 
+    /// <summary>Bytes of each strip or tile.</summary>
+    public required IReadOnlyList<double> Counts { get; init; }
+
+    /// <summary>Strips of CCITT group 4, to be decoded straight into runs.</summary>
+    public bool GroupFour => Compression == 4 && !Tiled && FillsFromHigh;
+
+    /// <summary>The first pixel is in a byte's highest bit.</summary>
+    public required bool FillsFromHigh { get; init; }
+
     /// <summary>Rows are plain bytes in the file, to be read without a decoder.</summary>
-    public required bool Plain { get; init; }
+    public bool Plain => Compression == 1 && !Tiled && FillsFromHigh;
 
     public int RowBytes => ((Width * Bits) + 7) / 8;
 
@@ -71,7 +80,8 @@ internal sealed record TiffLayout
             PieceRows = (int)rows,
             PieceWidth = (int)across,
             Offsets = offsets,
-            Plain = compression == 1 && !tiled && d.Whole(Tags.FillOrder, 1) == 1,
+            Counts = counts,
+            FillsFromHigh = d.Whole(Tags.FillOrder, 1) == 1,
         };
     }
 
