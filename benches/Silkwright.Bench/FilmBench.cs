@@ -19,5 +19,8 @@ internal static class FilmBench
             var megapixels = root.GetProperty("widthPx").GetDouble() * root.GetProperty("heightPx").GetDouble() / 1e6;
             Console.WriteLine($"{Path.GetFileName(film),-34}{megapixels,7:0}{root.GetProperty("megapixelsPerSecond").GetDouble(),9:0}{run.Seconds,8:0.00}{run.PeakMiB,7:0}");
         }
+
+        Console.WriteLine();
+        await FullSizeBench.RunAsync();
     }
 }

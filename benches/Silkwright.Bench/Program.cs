@@ -1,3 +1,4 @@
+using System.Globalization;
 using Silkwright.Bench;
 
 switch (args)
@@ -9,7 +10,19 @@ switch (args)
         await FilmBench.RunAsync(executable, demo);
         return 0;
     case ["film-draw", var folder, var height]:
-        Console.WriteLine(FullSizeFilm.Drawn(folder, int.Parse(height, System.Globalization.CultureInfo.InvariantCulture)));
+        Console.WriteLine(FullSizeFilm.Drawn(folder, int.Parse(height, CultureInfo.InvariantCulture)));
+        return 0;
+    case ["film-count", var film]:
+        FilmStages.Count(film);
+        return 0;
+    case ["film-measure", var film]:
+        FilmStages.Measure(film);
+        return 0;
+    case ["film-stages", var film]:
+        FilmStages.Stages(film);
+        return 0;
+    case ["film-open", var film, .. var diameters]:
+        FilmStages.Open(film, diameters);
         return 0;
     case ["web", var executable, var demo]:
         await WebBench.RunAsync(executable, demo);

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 
 namespace Silkwright.Film.Measuring;
 
@@ -43,6 +44,7 @@ internal sealed class BandComponents(Action<Blob> closed)
     }
 
     /// <summary>Takes the runs of the next row: starts and ends in turn, and which of the runs carry a mark, if any do.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void AddRow(ReadOnlySpan<int> edges, int y, ReadOnlySpan<bool> marks = default)
     {
         row++;
@@ -60,6 +62,7 @@ internal sealed class BandComponents(Action<Blob> closed)
         aboveCount = hereCount;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void AddRun(int from, int to, int y, bool mark, ref int touching)
     {
         while (touching < aboveCount && above[touching].To < from)
@@ -67,12 +70,11 @@ internal sealed class BandComponents(Action<Blob> closed)
         var label = -1;
         for (var k = touching; k < aboveCount && above[k].From <= to; k++)
             label = label < 0 ? Root(above[k].Label) : Join(label, Root(above[k].Label));
-        var run = Blob.Of(from, to, y);
-        run.Marked = mark;
         if (label < 0)
-            label = New(run);
+            label = New(Blob.Of(from, to, y));
         else
-            blobs[label].Add(run);
+            blobs[label].AddRun(from, to, y);
+        blobs[label].Marked |= mark;
         seenAt[label] = row;
         here[hereCount++] = new Run(from, to, label);
     }

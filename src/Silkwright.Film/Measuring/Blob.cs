@@ -36,6 +36,18 @@ internal struct Blob
         SeedY = y,
     };
 
+    /// <summary>Takes a run of a row not above those it has.</summary>
+    public void AddRun(int from, int to, int y)
+    {
+        var length = to - from;
+        Area += length;
+        SumX += 0.5 * (from + (double)to) * length;
+        SumY += (y + 0.5) * length;
+        Left = Math.Min(Left, from);
+        Right = Math.Max(Right, to);
+        Bottom = y;
+    }
+
     public void Add(in Blob other)
     {
         Area += other.Area;

@@ -61,6 +61,7 @@ internal sealed class GroupFourRows
     }
 
     /// <summary>Decodes a row's changes of colour; gives how many there are, or -1 for damage.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private int Decode()
     {
         // Names of T.6: a0 is where the coding stands, b1 the first change above and beyond it to the other colour, at above[b].
@@ -117,6 +118,7 @@ internal sealed class GroupFourRows
     }
 
     /// <summary>A run of one colour, or more than a row holds for damage. [px]</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private int Run(int black)
     {
         var table = black == 0 ? FaxCodes.White : FaxCodes.Black;

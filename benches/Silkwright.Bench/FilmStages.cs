@@ -1,0 +1,81 @@
+using System.Diagnostics;
+using System.Globalization;
+using Silkwright.Film.Measuring;
+using Silkwright.Film.Measuring.Halftones;
+using Silkwright.Film.Readers;
+
+namespace Silkwright.Bench;
+
+/// <summary>One film in this process: how long its stages take.</summary>
+internal static class FilmStages
+{
+    private const double BytesPerMiB = 1024 * 1024;
+
+    /// <summary>Coverage and components in one reading.</summary>
+    public static void Count(string path)
+    {
+        var clock = Stopwatch.StartNew();
+        var count = FilmMeasurer.Count(path, new FilmOptions(), null, CancellationToken.None);
+        Tell(clock, Say($"{count.Components.Image + count.Specks.Image} {count.Components.Gap + count.Specks.Gap}"));
+    }
+
+    /// <summary>Everything.</summary>
+    public static void Measure(string path)
+    {
+        var clock = Stopwatch.StartNew();
+        var film = FilmMeasurer.Measure(path, new FilmOptions(), null, TimeProvider.System, CancellationToken.None).Measurement;
+        Tell(clock, Say($"{film.Components.Image + film.Specks.Image} {film.Components.Gap + film.Specks.Gap}"));
+    }
+
+    /// <summary>What takes the time: reading with components, zones, finest parts, widths. [s]</summary>
+    public static void Stages(string path)
+    {
+        using var film = FilmFile.Open(path, new FilmOptions());
+        var bits = new PackedBitmap(film.Header.WidthPx, film.Header.HeightPx);
+        var clock = Stopwatch.StartNew();
+        var (_, image, gap) = FilmComponents.Read(film, bits, null, CancellationToken.None);
+        var read = clock.Elapsed.TotalSeconds;
+        clock.Restart();
+        var (zones, mask) = HalftoneFinder.Find(bits, image, gap, film.Header.Dpi, CancellationToken.None);
+        var found = clock.Elapsed.TotalSeconds;
+        clock.Restart();
+        var cells = new FilmCells(bits);
+        _ = Parallel.For(0, 2, i => new FinestSearch(bits, cells, i == 1, mask, film.Header.Dpi, CancellationToken.None).Find());
+        var finest = clock.Elapsed.TotalSeconds;
+        clock.Restart();
+        _ = WidthShares.Of(bits, cells, film.Header.Dpi, CancellationToken.None);
+        Console.WriteLine(Say($"{read:0.00} {found:0.00} {finest:0.00} {clock.Elapsed.TotalSeconds:0.00} {zones.Count}"));
+    }
+
+    /// <summary>Openings of the image by discs, each twice for the second's time: seconds and pixels removed a line; at the end MiB with the film in it.</summary>
+    public static void Open(string path, IReadOnlyList<string> diameters)
+    {
+        using var film = FilmFile.Open(path, new FilmOptions());
+        var bits = FilmFile.ReadBits(film, null, CancellationToken.None);
+        using var self = Process.GetCurrentProcess();
+        foreach (var diameter in diameters.Select(d => int.Parse(d, CultureInfo.InvariantCulture)))
+        {
+            _ = new OpeningTiles(bits, new FilmCells(bits), false, CancellationToken.None).Area(diameter);
+            self.Refresh();
+            var worked = self.TotalProcessorTime;
+            var clock = Stopwatch.StartNew();
+            var removed = new OpeningTiles(bits, new FilmCells(bits), false, CancellationToken.None).Area(diameter);
+            var seconds = clock.Elapsed.TotalSeconds;
+            self.Refresh();
+            Console.WriteLine(Say($"{seconds:0.0000} {(self.TotalProcessorTime - worked).TotalSeconds:0.000} {removed}"));
+        }
+
+        Console.WriteLine(Say($"{self.PeakWorkingSet64 / BytesPerMiB:0}"));
+    }
+
+    /// <summary>Seconds from the process's start, seconds of the work alone, processor seconds, MiB at most.</summary>
+    private static void Tell(Stopwatch clock, string what)
+    {
+        var alone = clock.Elapsed.TotalSeconds;
+        using var self = Process.GetCurrentProcess();
+        var whole = (TimeProvider.System.GetLocalNow() - self.StartTime).TotalSeconds;
+        Console.WriteLine(Say($"{whole:0.00} {alone:0.000} {self.TotalProcessorTime.TotalSeconds:0.00} {self.PeakWorkingSet64 / BytesPerMiB:0} {what}"));
+    }
+
+    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}
