@@ -87,7 +87,7 @@ internal static class Shell
     {
         var command = parse.CommandResult.Command;
         var verb = string.Join(' ', Names(parse.CommandResult).Reverse());
-        if (command.Subcommands.Count > 0)
+        if (command.Subcommands.Count > 0 && command is not Verb)
         {
             var verbs = string.Join(", ", command.Subcommands.Select(sub => sub.Name));
             var what = parse.UnmatchedTokens is [var word, ..] ? $"'{word}' is not a verb of {verb}." : $"{verb} needs a verb.";

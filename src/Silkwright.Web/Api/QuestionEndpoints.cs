@@ -11,6 +11,7 @@ internal static class QuestionEndpoints
     public static void Map(IEndpointRouteBuilder api)
     {
         Add(api, "/mesh", "The geometry of a woven mesh", MeshQuestion.Fields, given => MeshDocument.Of(MeshQuestion.Answer(given)));
+        Add(api, "/mesh/moire", "How a halftone beats with mesh and knit", MoireQuestion.Fields, given => MoireDocument.Of(MoireQuestion.Answer(given)));
         Add(api, "/ink", "Ink laid and used", InkQuestion.Fields, given => InkDocument.Of(InkQuestion.Answer(given)));
         Add(api, "/expose/step", "An exposure corrected by a step wedge", StepQuestion.Fields, given => StepDocument.Of(StepQuestion.Answer(given)));
         Add(api, "/dry/air", "The state of moist air", AirQuestion.Fields, given => AirDocument.Of(AirQuestion.Answer(given)));

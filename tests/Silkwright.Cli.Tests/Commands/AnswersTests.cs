@@ -10,6 +10,8 @@ public sealed class AnswersTests
     [Theory]
     [InlineData("mesh.json", "mesh --count 61/cm --thread 64um")]
     [InlineData("mesh.json", "mesh --count 230/in --thread 1.57mil --fabric-thickness 2.3mil")]
+    [InlineData("mesh-moire.json", "mesh moire --count 61/cm --ruling 45/in --angle 22.5deg")]
+    [InlineData("mesh-moire.json", "mesh moire --count 230/in --thread 40um --ruling 22/cm --angle 75deg --mesh-angle 7.5deg --knit-courses 20/cm --knit-wales 14/cm --tone 20% --viewing 1000mm --on-hand 61/64,77/55")]
     [InlineData("ink.json", Ink)]
     [InlineData("ink.json", Ink + " --ink water-based --transfer 60..85% --strokes 2 --density 1.2g/cm3 --volume-solids 40%")]
     [InlineData("expose-step.json", "expose step --seconds 60s --observed 5 --target 7")]
@@ -29,6 +31,7 @@ public sealed class AnswersTests
 
     [Theory]
     [InlineData("mesh --count 61/cm --thread 64um", "Open area")]
+    [InlineData("mesh moire --count 120/cm --thread 34um --ruling 30/cm --angle 0deg --knit-courses 20/cm --knit-wales 14/cm --on-hand 61/64,77/55", "quietest first")]
     [InlineData(Ink, "The run takes")]
     [InlineData("expose step --seconds 60s --observed 5 --target 7", "WARNING before exposing")]
     [InlineData("dry air --temperature 25C --humidity 50%", "Dew point")]

@@ -13,6 +13,7 @@ public class ArrowsTests
         ["Statistics"] = [],
         ["Artwork"] = [],
         ["Mesh"] = [],
+        ["Moire"] = ["Mesh"],
         ["Emulsion"] = [],
         ["Catalogue"] = ["Emulsion"],
         ["Coating"] = ["Mesh", "Emulsion"],
@@ -22,9 +23,9 @@ public class ArrowsTests
         ["Life"] = ["Emulsion"],
         ["Stock"] = ["Emulsion"],
         ["Choosing"] = ["Artwork", "Mesh", "Emulsion", "Exposure", "Life", "Stock"],
-        ["Plans"] = ["Artwork", "Mesh", "Emulsion", "Coating", "Drying", "Exposure", "Ink", "Life", "Stock", "Choosing"],
+        ["Plans"] = ["Artwork", "Mesh", "Moire", "Emulsion", "Coating", "Drying", "Exposure", "Ink", "Life", "Stock", "Choosing"],
         ["Answers"] = ["Artwork", "Emulsion", "Catalogue", "Mesh", "Exposure", "Life", "Stock", "Choosing", "Plans"],
-        ["Contracts"] = ["Artwork", "Mesh", "Emulsion", "Catalogue", "Coating", "Drying", "Exposure", "Ink", "Life", "Stock", "Choosing", "Plans", "Answers"],
+        ["Contracts"] = ["Artwork", "Mesh", "Moire", "Emulsion", "Catalogue", "Coating", "Drying", "Exposure", "Ink", "Life", "Stock", "Choosing", "Plans", "Answers"],
     };
 
     private static readonly string[] Ground = ["Estimates", "Statistics"];

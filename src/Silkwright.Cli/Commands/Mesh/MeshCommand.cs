@@ -6,7 +6,14 @@ namespace Silkwright.Cli.Commands.Mesh;
 /// <summary><c>silkwright mesh</c>: the geometry of a woven mesh.</summary>
 internal static class MeshCommand
 {
-    public static Command Create(Surroundings surroundings) => QuestionVerb.Complete(
+    public static Command Create(Surroundings surroundings)
+    {
+        var mesh = Geometry(surroundings);
+        mesh.Add(MoireCommand.Create(surroundings));
+        return mesh;
+    }
+
+    private static Command Geometry(Surroundings surroundings) => QuestionVerb.Complete(
         new Verb("mesh", "What a mesh can hold and carry: opening, open area, thickness, ink volume, finest line and dot.")
         {
             Examples =

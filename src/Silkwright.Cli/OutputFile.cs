@@ -1,0 +1,29 @@
+using Silkwright.Estimates;
+
+namespace Silkwright.Cli;
+
+/// <summary>Files that a person asks to have written.</summary>
+internal static class OutputFile
+{
+    /// <summary>The kind of picture that a name asks for: <c>png</c> or <c>svg</c>.</summary>
+    /// <exception cref="InputProblemException">It is neither.</exception>
+    public static string PictureKind(string path) => Path.GetExtension(path).ToUpperInvariant() switch
+    {
+        ".PNG" => "png",
+        ".SVG" => "svg",
+        _ => throw new InputProblemException(new Problem($"'{Path.GetFileName(path)}' is no picture that is drawn here.", "--picture", "Name a file that ends in .png or .svg.")),
+    };
+
+    /// <exception cref="InputProblemException">The file cannot be written.</exception>
+    public static async Task WriteAsync(string path, byte[] bytes, CancellationToken cancel)
+    {
+        try
+        {
+            await File.WriteAllBytesAsync(path, bytes, cancel);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            throw new InputProblemException(new Problem($"This file can't be written: {failure.Message}", path, "Name a folder that is there and may be written to."));
+        }
+    }
+}
