@@ -1,5 +1,6 @@
 using Silkwright.Artwork;
 using Silkwright.Film.Measuring.Halftones;
+using Silkwright.Film.Measuring.Layout;
 using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring;
@@ -10,7 +11,7 @@ public static class FilmMeasurer
     /// <summary>
     /// This way of measuring. Raise it whenever a film would get other figures than before, so that figures kept from the old way are never shown.
     /// </summary>
-    public const string Version = "2";
+    public const string Version = "3";
 
     private const double ShareOfReading = 0.4;
 
@@ -80,6 +81,7 @@ public static class FilmMeasurer
             FinestDot = FinestDot(image, mask, header.Dpi),
             ImageWidths = WidthShares.Of(bits, cells, header.Dpi, cancel),
             Halftones = zones,
+            Layout = LayoutFinder.Of(bits, header.Dpi, cancel),
             Remarks = header.Remarks,
         };
     }

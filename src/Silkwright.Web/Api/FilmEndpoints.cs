@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Silkwright.Artwork;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
 using Silkwright.Film.Measuring;
@@ -6,21 +7,28 @@ using Silkwright.Web.Measuring;
 
 namespace Silkwright.Web.Api;
 
-/// <summary>A film measured and given back as the shell's document. Nothing is kept.</summary>
+/// <summary>Films measured and given back as the shell's document. Nothing is kept.</summary>
 internal static class FilmEndpoints
 {
     public static void Map(IEndpointRouteBuilder api) => api
         .MapPost("/film", async (HttpRequest request, FilmDoor door, TimeProvider time, CancellationToken cancel) =>
         {
-            if (!request.HasFormContentType || (await request.ReadFormAsync(cancel)).Files is not [var upload, ..])
-                throw new InputProblemException(new Problem("There is no film in the request.", "body", "Send it as multipart/form-data, one file."));
-            var name = FilmDoor.NameOf(upload);
-            var reading = await door.WithCheckedAsync(
-                upload, path => Task.Run(() => FilmMeasurer.Measure(path, new FilmOptions(), null, time, cancel), cancel), cancel);
-            return Documents.Ok(FilmDocument.Of([(reading.Measurement with { File = name }, reading.MegapixelsPerSecond)]));
+            var uploads = request.HasFormContentType ? (await request.ReadFormAsync(cancel)).Files : null;
+            if (uploads is not { Count: > 0 })
+                throw new InputProblemException(new Problem("There is no film in the request.", "body", "Send it as multipart/form-data, one file a film."));
+            var question = FilmQuestion.Read(new GivenTexts(request.Query.ToDictionary(q => q.Key, q => q.Value.ToString())));
+            var films = new List<(FilmMeasurement Film, double? MegapixelsPerSecond)>();
+            foreach (var upload in uploads)
+            {
+                var reading = await door.WithCheckedAsync(
+                    upload, question.Options, path => Task.Run(() => FilmMeasurer.Measure(path, question.Options, null, time, cancel), cancel), cancel);
+                films.Add((reading.Measurement with { File = FilmDoor.NameOf(upload) }, reading.MegapixelsPerSecond));
+            }
+
+            return Documents.Ok(FilmDocument.Of(films, question.Frame));
         })
-        .WithSummary("What a film demands")
-        .WithDescription("Body: multipart/form-data with one TIFF or PNG.")
+        .WithSummary("What films demand, and whether those of one job agree")
+        .WithDescription($"Body: multipart/form-data with the films of one job. In the query string:\n{string.Join("\n", FilmQuestion.Fields.Select(f => $"{f.Name}: {f.Meaning}."))}")
         .Produces<JsonObject>()
         .ProducesProblem(StatusCodes.Status400BadRequest)
         .DisableAntiforgery();

@@ -17,6 +17,7 @@ public sealed class FilmDoor(FilmRecords films, DataFolder folder)
     public Task<StoredFilm> ReceiveAsync(IFormFile upload, string by, CancellationToken cancel) =>
         WithCheckedAsync(
             upload,
+            new FilmOptions(),
             async path =>
             {
                 await using var content = File.OpenRead(path);
@@ -26,7 +27,7 @@ public sealed class FilmDoor(FilmRecords films, DataFolder folder)
 
     /// <summary>Does something with an uploaded film that is not kept.</summary>
     /// <exception cref="InputProblemException">It is not a film, or damaged.</exception>
-    public async Task<T> WithCheckedAsync<T>(IFormFile upload, Func<string, Task<T>> use, CancellationToken cancel)
+    public async Task<T> WithCheckedAsync<T>(IFormFile upload, FilmOptions options, Func<string, Task<T>> use, CancellationToken cancel)
     {
         // The uploader's file name never becomes a path.
         var path = Path.Combine(folder.FilmsPath, $"{Guid.NewGuid():N}.incoming");
@@ -37,7 +38,7 @@ public sealed class FilmDoor(FilmRecords films, DataFolder folder)
             await Places.WaitAsync(cancel);
             try
             {
-                await Task.Run(() => ReadThrough(path, cancel), cancel);
+                await Task.Run(() => ReadThrough(path, options, cancel), cancel);
                 return await use(path);
             }
             finally
@@ -59,9 +60,9 @@ public sealed class FilmDoor(FilmRecords films, DataFolder folder)
     public static string NameOf(IFormFile upload) =>
         string.Concat(upload.FileName[(upload.FileName.LastIndexOfAny(['/', '\\']) + 1)..].Where(c => !char.IsControl(c)));
 
-    private static void ReadThrough(string path, CancellationToken cancel)
+    private static void ReadThrough(string path, FilmOptions options, CancellationToken cancel)
     {
-        using var source = FilmFile.Open(path, new FilmOptions());
+        using var source = FilmFile.Open(path, options);
         source.ReadRows(0, source.Header.HeightPx, (_, _) => { }, cancel);
     }
 

@@ -21,7 +21,7 @@ public static class Advisor
     {
         PlanInput.Check(job, shop);
         var (filled, assumed) = ShopAssumptions.Fill(shop);
-        var (plan, contest, brief, _) = ColourPlanner.Plan(colour, job, filled);
+        var (plan, contest, brief) = ColourPlanner.Plan(colour, job, filled);
         Contender[] contenders = [.. contest.Allowed.Select(candidate => new Contender(candidate.Emulsion.Id, candidate.Cost))];
         var comparison = contenders.Length == 0 ? null : Comparing.Of(contenders, Seed);
         var curves = Curves(job, brief, contest);

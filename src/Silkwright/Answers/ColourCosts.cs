@@ -21,7 +21,7 @@ public static class ColourCosts
     {
         var fresh = shop with { Emulsions = [.. shop.Emulsions.Select(emulsion => emulsion with { SensitisedOn = null, ReceivedOn = null })] };
         PlanInput.Check(job, fresh);
-        var (_, contest, _, _) = ColourPlanner.Plan(colour, job, ShopAssumptions.Fill(fresh).Shop);
+        var (_, contest, _) = ColourPlanner.Plan(colour, job, ShopAssumptions.Fill(fresh).Shop);
         return
         [
             .. contest.Allowed.Where(candidate => candidate.Emulsion.ShelfId == candidate.Emulsion.Id)

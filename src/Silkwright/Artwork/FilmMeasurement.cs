@@ -34,6 +34,9 @@ public sealed record FilmMeasurement
 
     public required IReadOnlyList<HalftoneZone> Halftones { get; init; }
 
+    /// <summary>Where it prints and where its register marks lie, to be held against the other films of its job; none where it was not looked for.</summary>
+    public FilmLayout? Layout { get; init; }
+
     /// <summary>What a reader should know: thresholded greys, an assumed resolution, a search that was cut short.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];
 

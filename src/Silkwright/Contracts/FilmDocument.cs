@@ -10,9 +10,11 @@ public static class FilmDocument
 {
     /// <summary>Measured films of one job.</summary>
     /// <param name="films">Each with the speed of its measuring [Mpx/s]; none where the measurement was kept from before.</param>
+    /// <param name="frame">A frame they are to fit.</param>
     /// <remarks>One film's fields also stand at the top of the document, so that a program with one film need not look in the list.</remarks>
-    public static JsonObject Of(IReadOnlyList<(FilmMeasurement Film, double? MegapixelsPerSecond)> films)
+    public static JsonObject Of(IReadOnlyList<(FilmMeasurement Film, double? MegapixelsPerSecond)> films, Frame? frame = null)
     {
+        var together = Together([.. films.Select(one => one.Film)], frame);
         var document = DocumentJson.Start("film");
         if (films is [var only])
         {
@@ -21,11 +23,14 @@ public static class FilmDocument
         }
 
         document["films"] = new JsonArray([.. films.Select(one => (JsonNode)Film(one.Film, one.MegapixelsPerSecond))]);
-        if (films.Count > 1)
-            document["job"] = Together(FilmsCheck.Of([.. films.Select(one => one.Film)]));
-        document["notes"] = DocumentJson.Of([.. films.SelectMany(one => NotesOn(one.Film)), .. TogetherNotes(films.Count)]);
+        if (films.Count > 1 || frame is not null)
+            document["job"] = FilmsTogetherDocument.Of(together);
+        document["notes"] = DocumentJson.Of([.. films.SelectMany(one => NotesOn(one.Film)), .. TogetherNotes(films.Count, together)]);
         return document;
     }
+
+    /// <summary>The films held against each other, and against a frame where one is given.</summary>
+    public static FilmsTogether Together(IReadOnlyList<FilmMeasurement> films, Frame? frame = null) => FilmsCheck.Of(films, frame);
 
     /// <summary>What a reader of the figures should know: what the reader of the film remarked, and what could not be had.</summary>
     public static IEnumerable<Note> NotesOn(FilmMeasurement film)
@@ -40,19 +45,14 @@ public static class FilmDocument
             yield return new Note($"{film.File}: finestDot is left out: no isolated dot outside the halftones.");
     }
 
-    private static IEnumerable<Note> TogetherNotes(int films)
+    private static IEnumerable<Note> TogetherNotes(int films, FilmsTogether together)
     {
+        if (films > 1 && together.Register.Count == 0)
+            yield return new Note("registerOffsetsMm is empty: fewer than two films have register marks that agree.");
         if (films > 1)
-            yield return new Note("registerOffsetsMm, mirroredOrDuplicate and fitsFrame are left out: films are not yet laid over each other here, and no frame is given.");
-    }
-
-    private static JsonObject Together(FilmsTogether films)
-    {
-        var document = new JsonObject();
-        document.AddIfThere("sameSize", films.SameSize);
-        document.AddIfThere("sameDpi", films.SameDpi);
-        document["remarks"] = DocumentJson.Of(films.Remarks);
-        return document;
+            yield return new Note("Which side of a film reads right cannot be told: no lettering is read here. The films are only held against each other.");
+        if (together.FitsFrame is null)
+            yield return new Note("fitsFrame is left out: no frame is given.");
     }
 
     private static JsonObject Film(FilmMeasurement film, double? megapixelsPerSecond)

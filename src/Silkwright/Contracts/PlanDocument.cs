@@ -23,7 +23,7 @@ public static class PlanDocument
         job.AddIfThere("cost", Maybe(plan.Cost));
         job["minutes"] = DocumentJson.Of(plan.Minutes);
         document["job"] = job;
-        document["films"] = Films(plan.Films);
+        document["films"] = FilmsTogetherDocument.Of(plan.Films);
         if (plan.MeasureNext is { } next)
             document["measureNext"] = new JsonObject { ["what"] = next.What, ["changes"] = next.Changes, ["minutes"] = next.Minutes };
         document["notes"] = DocumentJson.Of(plan.Notes);
@@ -186,16 +186,6 @@ public static class PlanDocument
         var document = new JsonObject { ["emulsion"] = beaten.Emulsion.ShelfId, ["why"] = beaten.Why, ["ruledOut"] = beaten.RuledOut };
         document.AddIfThere("laidWith", beaten.Emulsion.LaidWith?.Id);
         document.AddIfThere("costDifference", Maybe(beaten.CostDifference));
-        return document;
-    }
-
-    private static JsonObject Films(FilmsTogether films)
-    {
-        var document = new JsonObject();
-        document.AddIfThere("sameSize", films.SameSize);
-        document.AddIfThere("sameDpi", films.SameDpi);
-        document.AddIfThere("fitsFrame", films.FitsFrame);
-        document["remarks"] = DocumentJson.Of(films.Remarks);
         return document;
     }
 

@@ -10,8 +10,8 @@ namespace Silkwright.Plans;
 /// <summary>Plans one colour: mesh, then the emulsions against each other, then what the winner needs at every station.</summary>
 internal static class ColourPlanner
 {
-    /// <summary>The plan of one colour, the contest that settled it, and whether the film fits the frame.</summary>
-    public static (ColourPlan Plan, EmulsionContest Contest, ColourBrief Brief, bool? FitsFrame) Plan(JobColour colour, Job job, Shop shop)
+    /// <summary>The plan of one colour, and the contest that settled it.</summary>
+    public static (ColourPlan Plan, EmulsionContest Contest, ColourBrief Brief) Plan(JobColour colour, Job job, Shop shop)
     {
         var needs = ColourNeeds.Of(colour);
         var dark = IsDark(job.Garment);
@@ -19,7 +19,7 @@ internal static class ColourPlanner
         var meshes = MeshChoice.Rank(shop.Meshes, needs, wanted);
         var carried = Carried(meshes, needs, shop.Frames);
         var mesh = carried.Count > 0 ? carried[0] : meshes[0];
-        var (frame, fits) = FrameChoice.For(mesh.Mesh.Fabric, needs, shop.Frames);
+        var (frame, _) = FrameChoice.For(mesh.Mesh.Fabric, needs, shop.Frames);
         var brief = new ColourBrief
         {
             Colour = colour,
@@ -59,7 +59,7 @@ internal static class ColourPlanner
             Beaten = contest.Beaten(),
             Notes = NotesOf(needs, mesh, winner),
         };
-        return (plan, contest, brief, fits);
+        return (plan, contest, brief);
     }
 
     /// <summary>A garment is dark when the job says so, or when its colour's name does.</summary>

@@ -28,7 +28,7 @@ public static class Planner
             Minutes = winners.Length == 0
                 ? Estimate.Exact(0, Ground.Model)
                 : Sum(winners.Select(winner => winner.MinutesPerScreen.Times(1 + winner.Spares.Spares))),
-            Films = FilmsCheck.Of(job.Colours, [.. parts.Select(part => part.FitsFrame)]),
+            Films = FilmsCheck.Of(colours),
             MeasureNext = NextReading.Of(winners),
             Notes = [.. assumed, .. JobNotes(job, shop), .. colours.SelectMany(colour => colour.Notes).Distinct()],
         };

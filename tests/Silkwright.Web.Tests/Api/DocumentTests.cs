@@ -113,6 +113,25 @@ public sealed class DocumentTests(RunningWeb web) : IClassFixture<RunningWeb>
     }
 
     [Fact]
+    public async Task Several_films_are_one_job_and_are_held_against_each_other()
+    {
+        using var form = new MultipartFormDataContent
+        {
+            { new ByteArrayContent(SmallFilm.Png), "film", "base.png" },
+            { new ByteArrayContent(SmallFilm.Png), "film", "moon.png" },
+        };
+        var answer = await web.Browser.PostAsync("/api/film?frame-width=500mm&frame-height=50cm", form, Cancel);
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        answer = await web.Browser.PostAsync("/api/film?frame-width=500mm&frame-height=500mm", form, Cancel);
+        var document = JsonNode.Parse(await answer.Content.ReadAsStringAsync(Cancel))!;
+
+        Assert.Equal(["base.png", "moon.png"], document["films"]!.AsArray().Select(film => (string?)film!["file"]));
+        Assert.True((bool?)document["job"]!["sameSize"]);
+        Assert.True((bool?)document["job"]!["fitsFrame"]);
+        Assert.Empty(Directory.GetFiles(web.FilmsFolder));
+    }
+
+    [Fact]
     public async Task A_file_that_is_no_film_is_refused_and_nothing_is_kept()
     {
         using var form = new MultipartFormDataContent { { new ByteArrayContent(Encoding.ASCII.GetBytes("hello, not a film")), "film", "../../poster.tif" } };

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Http;
+using Silkwright.Film.Measuring;
 using Silkwright.Web.Measuring;
 
 namespace Silkwright.Web.Tests.Measuring;
@@ -15,7 +16,7 @@ public sealed class FilmDoorTests(RunningWeb web) : IClassFixture<RunningWeb>
         await Task.WhenAll(Enumerable.Range(0, 8 * Environment.ProcessorCount).Select(async n =>
         {
             using var film = new MemoryStream(SmallFilm.Png);
-            return await door.WithCheckedAsync(new FormFile(film, 0, film.Length, "films", $"film{n}.png"), async path =>
+            return await door.WithCheckedAsync(new FormFile(film, 0, film.Length, "films", $"film{n}.png"), new FilmOptions(), async path =>
             {
                 InterlockedMax(ref most, Interlocked.Increment(ref now));
                 await Task.Delay(20, Cancel);

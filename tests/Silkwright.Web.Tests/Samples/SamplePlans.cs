@@ -38,7 +38,7 @@ internal static class SamplePlans
         Screens = 2,
         Cost = new Estimate(18.4, 15.2, 23.9, Ground.Model),
         Minutes = new Estimate(52, 40, 70, Ground.CommonPractice),
-        Films = new FilmsTogether(true, true, true, []),
+        Films = new FilmsTogether { SameSize = true, SameDpi = true, FitsFrame = true },
         MeasureNext = new MeasureNext("Read the stencil thickness of this coat at five points.", "emulsion over mesh and, with it, the exposure window", 3),
         Notes = [new("The film's black was not measured: a UV density of 3.0 to 4.0 is assumed.", Ground.CommonPractice)],
     };

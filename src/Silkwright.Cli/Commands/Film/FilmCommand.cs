@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
+using Silkwright.Film.Measuring;
 
 namespace Silkwright.Cli.Commands.Film;
 
@@ -14,7 +15,8 @@ internal static class FilmCommand
             Examples =
             [
                 ("silkwright film demo/films/lantern-walk-base.tif", "one film"),
-                ("silkwright film demo/films/night-heron-base.tif demo/films/night-heron-moon.tif --json", "the films of one job together, for a program"),
+                ("silkwright film demo/films/night-heron-base.tif demo/films/night-heron-moon.tif --json", "the films of one job, held against each other, for a program"),
+                ("silkwright film demo/films/night-heron-base.tif demo/films/night-heron-moon.tif --frame-width 580mm --frame-height 760mm", "and whether their images fit this frame"),
                 ("silkwright film demo/films/mill-lane-numbers.tif --dpi 1200 --polarity negative", "as if the file did not say its resolution, and clear printed"),
             ],
             GoodToKnow = "Takes TIFF (1 bit or 8 bit; uncompressed, PackBits, LZW, CCITT G4) and PNG. Lines and gaps are right to one pixel, dots to two.",
@@ -26,15 +28,15 @@ internal static class FilmCommand
         verb.Add(json);
         verb.SetAction(async (parse, cancel) =>
         {
-            var filmOptions = FilmQuestion.Read(options.Given(parse));
+            var question = FilmQuestion.Read(options.Given(parse));
             var readings = await FilmWork.MeasureAllAsync(
                 parse.GetRequiredValue(files),
-                (path, progress, stop) => FilmWork.MeasureAsync(path, filmOptions, progress, surroundings, stop),
+                (path, progress, stop) => FilmWork.MeasureAsync(path, question.Options, progress, surroundings, stop),
                 surroundings, cancel);
             if (parse.GetValue(json))
-                Answer.WriteJson(FilmDocument.Of([.. readings.Select(reading => (reading.Measurement, (double?)reading.MegapixelsPerSecond))]), surroundings);
+                Answer.WriteJson(FilmDocument.Of([.. readings.Select(reading => (reading.Measurement, (double?)reading.MegapixelsPerSecond))], question.Frame), surroundings);
             else
-                FilmTable.Print(readings, Answer.Console(surroundings));
+                FilmTable.Print(readings, question.Frame, Answer.Console(surroundings));
             return ExitCode.Done;
         });
         return verb;

@@ -3,6 +3,7 @@ using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
 using Silkwright.Film.Measuring;
+using Silkwright.Plans;
 using Spectre.Console;
 
 namespace Silkwright.Cli.Commands.Film;
@@ -13,11 +14,28 @@ internal static class FilmTable
     /// <summary>Places told; the document has them all.</summary>
     private const int PlacesTold = 5;
 
-    public static void Print(IReadOnlyList<FilmReading> readings, IAnsiConsole console)
+    public static void Print(IReadOnlyList<FilmReading> readings, Frame? frame, IAnsiConsole console)
     {
         foreach (var reading in readings)
             Print(reading, console);
+        if (readings.Count > 1 || frame is not null)
+            Print(FilmDocument.Together([.. readings.Select(reading => reading.Measurement)], frame), console);
     }
+
+    private static void Print(FilmsTogether together, IAnsiConsole console)
+    {
+        console.WriteLine("The films together:");
+        foreach (var film in together.Register)
+            Prose.Write(console, "  ", $"{PlainText.Of(film.File)} against {PlainText.Of(film.Against)}: {Hundredths(film.Offset.XMm)} mm to the right, {Hundredths(film.Offset.YMm)} mm down, turned {Hundredths(film.Offset.TurnDegrees)} degrees, by {film.Offset.Marks} register marks.");
+        foreach (var remark in together.Remarks)
+            Prose.Write(console, "  ", PlainText.Of(remark));
+        if (together.Remarks.Count == 0)
+            Prose.Write(console, "  ", "Nothing speaks against coating.");
+        console.WriteLine();
+    }
+
+    /// <summary>Nothing below a hundredth has a sign.</summary>
+    private static string Hundredths(double value) => $"{Math.Round(value, 2) + 0.0:0.00}";
 
     private static void Print(FilmReading reading, IAnsiConsole console)
     {

@@ -1,0 +1,44 @@
+using Silkwright.Contracts;
+using Silkwright.Film.Readers;
+using Silkwright.Plans;
+
+namespace Silkwright.Film.Measuring;
+
+/// <summary>What the question about films asks for beside the files, the same in the shell and over HTTP.</summary>
+/// <param name="Options">What the files cannot say.</param>
+/// <param name="Frame">The frame they are to fit; none where it is not given.</param>
+public sealed record FilmQuestion(FilmOptions Options, Frame? Frame)
+{
+    private static readonly QuantityField Dpi = new("dpi", QuantityKind.Number, "resolution that overrules the film's own, in pixels an inch")
+    {
+        Least = FilmLimits.LeastDpi,
+        Most = FilmLimits.MostDpi,
+    };
+
+    private static readonly ChoiceField Polarity = ChoiceField.Of<FilmPolarity>("polarity", "what prints: black on a positive (when not given), clear on a negative");
+
+    private static readonly QuantityField FrameWidth = new("frame-width", QuantityKind.Thickness, "inside width of the frame the films are to fit, for example 580mm")
+    {
+        Above = 0,
+        Most = MostFrameUm,
+    };
+
+    private static readonly QuantityField FrameHeight = FrameWidth with { Name = "frame-height", Meaning = "its inside height, for example 760mm" };
+
+    /// <summary>Common practice, no source: no frame of a textile press is 5 m long.</summary>
+    private const double MostFrameUm = 5_000_000;
+
+    public static IReadOnlyList<QuestionField> Fields => [Dpi, Polarity, FrameWidth, FrameHeight];
+
+    /// <exception cref="Estimates.InputProblemException">Something typed is wrong.</exception>
+    public static FilmQuestion Read(GivenTexts given)
+    {
+        ArgumentNullException.ThrowIfNull(given);
+        var options = new FilmOptions(given.Read(Dpi), given.Read<FilmPolarity>(Polarity) ?? FilmPolarity.Positive);
+        var (width, height) = (given.Read(FrameWidth), given.Read(FrameHeight));
+        if (width is null != height is null)
+            given.Problems.Add("A frame has two sides, and one is given.", given.Where(width is null ? FrameWidth : FrameHeight), "Give both, for example 580mm and 760mm.");
+        given.ThrowIfAny();
+        return new FilmQuestion(options, width is { } w && height is { } h ? new Frame { InsideWidthMm = w / 1000, InsideHeightMm = h / 1000 } : null);
+    }
+}

@@ -1,0 +1,102 @@
+using Silkwright.Artwork;
+using Silkwright.Film.Readers;
+
+namespace Silkwright.Film.Measuring.Layout;
+
+/// <summary>Whether a small piece of a film is a register mark, and where its middle is.</summary>
+/// <remarks>
+/// A mark is drawn in thin lines, looks the same after a quarter turn, and prints from its middle outwards without a gap: a cross, with or
+/// without rings. Its middle is its centre of gravity, however it is turned.
+/// </remarks>
+internal static class MarkShape
+{
+    /// <summary>Common practice, no source. [mm]</summary>
+    private const double LeastMm = 3, MostMm = 20;
+
+    /// <summary>Most of the enclosing square that a mark's lines fill. Our own choice: a cross with a ring in lines of a tenth of its size.</summary>
+    private const double MostFilled = 0.35;
+
+    /// <summary>Longer over shorter side.</summary>
+    private const double MostOblong = 1.25;
+
+    private const double SameWhenTurned = 0.85;
+
+    /// <summary>How far a turned pixel may lie from one that prints: a thin line set a little askew has steps on one side only. [px, mm]</summary>
+    private const double LeastReachPx = 2, LeastReachMm = 0.06;
+
+    /// <summary>Shares of the mark's half size between which every distance from the middle must print.</summary>
+    private const double FromMiddle = 0.1, ToRim = 0.9;
+
+    /// <summary>The mark in a rectangle of the film; none where it holds something else.</summary>
+    /// <param name="bits">The film.</param>
+    /// <param name="left">[px]</param>
+    /// <param name="top">[px]</param>
+    /// <param name="right">One past the last. [px]</param>
+    /// <param name="bottom">One past the last. [px]</param>
+    /// <param name="dpi">[1/in]</param>
+    public static RegisterMark? In(PackedBitmap bits, int left, int top, int right, int bottom, double dpi)
+    {
+        var mm = 25.4 / dpi;
+        var (pixels, box) = Pixels(bits, left, top, right, bottom);
+        var (width, height) = (box.Right - box.Left, box.Bottom - box.Top);
+        var size = Math.Max(width, height);
+        if (pixels.Count == 0 || size * mm < LeastMm || size * mm > MostMm || size > MostOblong * Math.Min(width, height)
+            || pixels.Count > MostFilled * width * height)
+        {
+            return null;
+        }
+
+        var (x, y) = (pixels.Average(p => (double)p.X), pixels.Average(p => (double)p.Y));
+        var (half, quarter) = (0, 0);
+        var rings = new bool[size];
+        var reach = (int)Math.Ceiling(Math.Max(LeastReachPx, LeastReachMm / mm));
+        foreach (var p in pixels)
+        {
+            var (dx, dy) = (p.X - x, p.Y - y);
+            half += IsNear(bits, x - dx, y - dy, reach) ? 1 : 0;
+            quarter += IsNear(bits, x - dy, y + dx, reach) ? 1 : 0;
+            rings[Math.Min(size - 1, (int)Math.Sqrt((dx * dx) + (dy * dy)))] = true;
+        }
+
+        var least = SameWhenTurned * pixels.Count;
+        var (from, to) = ((int)(FromMiddle * size / 2), (int)(ToRim * Math.Min(width, height) / 2));
+        return half >= least && quarter >= least && IsNear(bits, x, y, reach) && !rings.AsSpan(from, to - from).Contains(false)
+            ? new RegisterMark((x + 0.5) * mm, (y + 0.5) * mm, size * mm)
+            : null;
+    }
+
+    private static (List<(int X, int Y)> Pixels, (int Left, int Top, int Right, int Bottom) Box) Pixels(
+        PackedBitmap bits, int left, int top, int right, int bottom)
+    {
+        var pixels = new List<(int X, int Y)>();
+        var box = (Left: right, Top: bottom, Right: left, Bottom: top);
+        for (var y = top; y < bottom; y++)
+        {
+            for (var x = left; x < right; x++)
+            {
+                if (!bits[x, y])
+                    continue;
+                pixels.Add((x, y));
+                box = (Math.Min(box.Left, x), Math.Min(box.Top, y), Math.Max(box.Right, x + 1), Math.Max(box.Bottom, y + 1));
+            }
+        }
+
+        return (pixels, box);
+    }
+
+    /// <summary>A pixel at the place or within reach of it prints.</summary>
+    private static bool IsNear(PackedBitmap bits, double x, double y, int reach)
+    {
+        var (column, row) = ((int)Math.Round(x), (int)Math.Round(y));
+        for (var j = Math.Max(0, row - reach); j <= Math.Min(bits.Height - 1, row + reach); j++)
+        {
+            for (var i = Math.Max(0, column - reach); i <= Math.Min(bits.Width - 1, column + reach); i++)
+            {
+                if (bits[i, j])
+                    return true;
+            }
+        }
+
+        return false;
+    }
+}
