@@ -1,6 +1,7 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring;
@@ -8,28 +9,36 @@ namespace Silkwright.Film.Measuring;
 /// <summary>What opening by a digital disc removes, worked out in tiles of packed rows.</summary>
 /// <remarks>
 /// The disc is taken row by row. Where its run of n pixels fits into a row is found by doubling (runs of 1, 2, 4 ... and one overlap);
-/// the erosion is the AND of those rows, the dilation the OR of the same runs put back. Outside the film there is neither image nor gap:
-/// a disc lies wholly on the film. One instance serves one thread.
+/// the erosion is the AND of those rows, the dilation the OR of the same runs put back. A large disc is first tried by its longest row and
+/// column alone, and only where both fit is anything more worked out. Outside the film there is neither image nor gap: a disc lies wholly
+/// on the film. One instance serves one thread.
 /// </remarks>
 internal sealed class DiscOpening
 {
-    /// <summary>Words across a tile with its margins.</summary>
-    private const int WindowWords = 32;
+    /// <summary>Least diameter that is tried by its longest row and column first. [px]</summary>
+    private const int LeastTried = 12;
 
     /// <summary>Zero words before and after each row, so that shifts may read past its ends: a disc's width and a vector more.</summary>
     private const int Pad = 8;
 
-    private const int Stride = WindowWords + (2 * Pad);
+    /// <summary>Words that are worked on together: the longest vector.</summary>
+    private const int Together = 8;
+
     private const int MostTileRows = 256;
     private const int MostRows = MostTileRows + (2 * DigitalDisc.MostDiameter);
+    private const int MostWindow = 128;
 
-    private readonly ulong[] source = new ulong[Stride * MostRows];
-    private readonly ulong[] fits = new ulong[Stride * MostRows];
-    private readonly ulong[] opened = new ulong[Stride * MostTileRows];
-    private readonly ulong[] runs = new ulong[Stride * 9];
-    private readonly ulong[] work = new ulong[Stride];
-    private readonly ulong[] any = new ulong[WindowWords];
-    private readonly ulong[] all = new ulong[WindowWords];
+    private readonly ulong[] source = new ulong[MostWords()];
+    private readonly ulong[] fits = new ulong[MostWords()];
+    private readonly ulong[] opened = new ulong[MostWords()];
+    private readonly ulong[] runs = new ulong[(MostWindow + (2 * Pad)) * 9];
+    private readonly ulong[] work = new ulong[MostWindow + (2 * Pad)];
+    private readonly ulong[] any = new ulong[MostWindow];
+    private readonly ulong[] all = new ulong[MostWindow];
+    private readonly ulong[] removed = new ulong[MostWindow];
+
+    /// <summary>Rows at or above which a disc may still fit: for each row of the tile and its margins, how many.</summary>
+    private readonly int[] fitting = new int[MostRows + 1];
 
     /// <summary>The words worked on, a whole number of vectors.</summary>
     private int from;
@@ -38,8 +47,11 @@ internal sealed class DiscOpening
     /// <summary>Words of the tile and its margins.</summary>
     private int window;
 
+    /// <summary>Words from one row to the next.</summary>
+    private int stride;
+
     /// <summary>Words of film a tile covers for a disc.</summary>
-    public static int TileWords(int diameter) => WindowWords - (2 * Margin(diameter));
+    public static int TileWords(int diameter) => WindowWords(diameter) - (2 * Margin(diameter));
 
     /// <summary>Rows of film a tile covers: more for larger discs, whose margins are worked on twice.</summary>
     public static int TileRows(int diameter) => diameter <= 20 ? 64 : diameter <= 64 ? 128 : MostTileRows;
@@ -56,42 +68,77 @@ internal sealed class DiscOpening
         var margin = Margin(disc.Diameter);
         var above = disc.Diameter - 1;
         window = tile.Words + (2 * margin);
+        stride = WindowWords(disc.Diameter) + (2 * Pad);
         Load(bits, gap, tile.Word - margin, tile.Row - above, tile.Rows + (2 * above));
         if (!ChooseColumns(margin))
             return;
-        Erode(disc, tile.Rows + above);
+        var (first, last) = (Math.Max(from, margin), Math.Min(to, margin + tile.Words));
+        var rows = tile.Rows + above;
+        Span<ulong> into = removed.AsSpan(0, tile.Words);
+        into.Clear();
+        if (disc.Diameter < LeastTried)
+        {
+            PackedRows.Fill(fits.AsSpan(0, rows * stride), ulong.MaxValue);
+            for (var y = 0; y <= rows; y++)
+                fitting[y] = y;
+        }
+        else if (!Try(disc, rows))
+        {
+            // No disc fits anywhere: all there is goes.
+            for (var y = 0; y < tile.Rows; y++)
+            {
+                source.AsSpan(((y + above) * stride) + Pad + first, last - first).CopyTo(into[(first - margin)..]);
+                row(tile.Row + y, into);
+            }
+
+            return;
+        }
+
+        Erode(disc, rows);
         Dilate(disc, tile.Rows, above);
-        Span<ulong> removed = stackalloc ulong[WindowWords];
         for (var y = 0; y < tile.Rows; y++)
         {
-            removed.Clear();
-            for (var i = Math.Max(from, margin); i < Math.Min(to, margin + tile.Words); i++)
-                removed[i - margin] = source[((y + above) * Stride) + Pad + i] & ~opened[(y * Stride) + Pad + i];
-            row(tile.Row + y, removed[..tile.Words]);
+            var (there, left) = ((y + above) * stride, y * stride);
+            for (var i = first; i < last; i++)
+                into[i - margin] = source[there + Pad + i] & ~opened[left + Pad + i];
+            row(tile.Row + y, into);
         }
     }
 
     private static int Margin(int diameter) => (diameter + 62) >> 6;
 
+    /// <summary>Words across a tile with its margins: many where few rows make the work of one row small.</summary>
+    private static int WindowWords(int diameter) => diameter <= 20 ? MostWindow : diameter <= 64 ? 64 : 32;
+
+    private static int MostWords() =>
+        new[] { 20, 64, DigitalDisc.MostDiameter }.Max(d => (WindowWords(d) + (2 * Pad)) * (TileRows(d) + (2 * d)));
+
     /// <summary>Copies the tile and its margins, and notes what each column of words holds.</summary>
     private void Load(PackedBitmap bits, bool gap, int firstWord, int firstRow, int rows)
     {
-        PackedRows.Fill(any, 0);
-        PackedRows.Fill(all, ulong.MaxValue);
+        var words = stride - (2 * Pad);
+        PackedRows.Fill(any.AsSpan(0, words), 0);
+        PackedRows.Fill(all.AsSpan(0, words), ulong.MaxValue);
         var (left, right) = (Math.Max(0, firstWord), Math.Min(bits.Stride, firstWord + window));
         for (var y = 0; y < rows; y++)
         {
-            var into = source.AsSpan((y * Stride) + Pad, WindowWords);
-            PackedRows.Fill(into, 0);
-            if (firstRow + y >= 0 && firstRow + y < bits.Height)
+            var whole = source.AsSpan(y * stride, stride);
+            var into = whole.Slice(Pad, words);
+            if (firstRow + y < 0 || firstRow + y >= bits.Height)
             {
-                var part = into[(left - firstWord)..(right - firstWord)];
-                bits.Row(firstRow + y)[left..right].CopyTo(part);
+                whole.Clear();
+            }
+            else
+            {
+                var (start, end) = (Pad + left - firstWord, Pad + right - firstWord);
+                whole[..start].Clear();
+                whole[end..].Clear();
+                bits.Row(firstRow + y)[left..right].CopyTo(whole[start..]);
                 if (gap)
-                    PackedBitmap.Invert(part, right == bits.Stride ? bits.LastMask : ulong.MaxValue);
+                    PackedBitmap.Invert(whole[start..end], right == bits.Stride ? bits.LastMask : ulong.MaxValue);
             }
 
-            PackedRows.Gather(into, any, all);
+            PackedRows.Gather(into, any.AsSpan(0, words), all.AsSpan(0, words));
         }
     }
 
@@ -111,43 +158,91 @@ internal sealed class DiscOpening
             last = i;
         }
 
-        var vector = Vector<ulong>.Count;
-        from = Math.Max(0, first - (2 * margin)) & ~(vector - 1);
-        to = (Math.Min(window, last + 1 + (2 * margin)) + vector - 1) & ~(vector - 1);
+        from = Math.Max(0, first - (2 * margin)) & ~(Together - 1);
+        to = (Math.Min(window, last + 1 + (2 * margin)) + Together - 1) & ~(Together - 1);
         return last >= 0;
     }
 
-    /// <summary>Bit x of fits row y: the disc's box with its corner at (x, y) of the window lies in the source.</summary>
+    /// <summary>
+    /// Sets in fits where the disc's longest row and its longest column both lie in the source, and counts the rows that have any. False
+    /// where none has.
+    /// </summary>
+    private bool Try(DigitalDisc disc, int rows)
+    {
+        var (words, centre) = (to - from, (disc.Diameter - 1) / 2);
+
+        // The columns: runs of 1, 2, 4 ... rows in opened as in a single row, and one overlap.
+        var (held, length) = (rows + disc.Diameter - 1, 1);
+        for (var y = 0; y < held; y++)
+            source.AsSpan((y * stride) + Pad + from, words + Together).CopyTo(opened.AsSpan((y * stride) + Pad + from));
+        for (; 2 * length <= disc.Diameter; length *= 2)
+        {
+            for (var y = 0; y + length < held; y++)
+                PackedRows.And(opened.AsSpan((y * stride) + Pad + from, words + Together), opened.AsSpan(((y + length) * stride) + Pad + from, words + Together));
+            held -= length;
+        }
+
+        var found = 0;
+        for (var y = 0; y < rows; y++)
+        {
+            var column = opened.AsSpan(y * stride, stride);
+            var into = fits.AsSpan((y * stride) + Pad + from, words);
+            var reach = disc.Diameter - length;
+            if (reach > 0)
+                PackedRows.And(column.Slice(Pad + from, words + Together), opened.AsSpan(((y + reach) * stride) + Pad + from, words + Together));
+            fitting[y] = found;
+            if (PackedRows.IsAll(column.Slice(Pad + from, words + Together), 0))
+            {
+                into.Clear();
+                continue;
+            }
+
+            var row = source.AsSpan((y + centre) * stride, stride);
+            var levels = BuildRuns(row, disc.Diameter, fitting: true);
+            AndShiftedLeft(Level(row, levels), 0, disc.Diameter - (1 << levels), work);
+            AndShiftedLeft(column, centre, centre, fits.AsSpan(y * stride, stride));
+            PackedRows.And(into, work.AsSpan(Pad + from, words));
+            if (!PackedRows.IsAll(into, 0))
+                found++;
+        }
+
+        fitting[rows] = found;
+        return found > 0;
+    }
+
+    /// <summary>Clears bit x of fits row y unless the disc's box with its corner at (x, y) of the window lies in the source.</summary>
     private void Erode(DigitalDisc disc, int rows)
     {
-        PackedRows.Fill(fits.AsSpan(0, rows * Stride), ulong.MaxValue);
         var lastRow = rows + disc.Diameter - 1;
         var cleared = 0;
         for (var y = 0; y < lastRow; y++)
         {
-            var row = source.AsSpan((y * Stride) + Pad + from, to - from);
+            var (least, most) = (Math.Max(0, y - disc.Diameter + 1), Math.Min(rows - 1, y));
+            if (fitting[most + 1] == fitting[least])
+                continue;
+            var whole = source.AsSpan(y * stride, stride);
+            var row = whole[(Pad + from)..(Pad + to)];
             if (PackedRows.IsAll(row, ulong.MaxValue))
                 continue;
             if (PackedRows.IsAll(row, 0))
             {
                 // No disc holds an empty row; those a row above it have ruled out need not be cleared again.
-                var first = Math.Max(cleared, y - disc.Diameter + 1);
-                cleared = Math.Max(cleared, Math.Min(rows, y + 1));
+                var first = Math.Max(cleared, least);
+                cleared = Math.Max(cleared, most + 1);
                 if (first < cleared)
-                    PackedRows.Fill(fits.AsSpan(first * Stride, (cleared - first) * Stride), 0);
+                    fits.AsSpan(first * stride, (cleared - first) * stride).Clear();
                 continue;
             }
 
-            BuildRuns(source.AsSpan(y * Stride, Stride), disc.Diameter, fitting: true);
+            _ = BuildRuns(whole, disc.Diameter, fitting: true);
             foreach (var group in disc.Widths)
             {
                 var k = BitOperations.Log2((uint)group.Length);
-                var run = runs.AsSpan(k * Stride, Stride);
-                AndShiftedLeft(run, group.Inset, group.Inset + group.Length - (1 << k), work);
+                AndShiftedLeft(Level(whole, k), group.Inset, group.Inset + group.Length - (1 << k), work);
                 foreach (var j in group.Rows)
                 {
-                    if (y - j >= 0 && y - j < rows)
-                        PackedRows.And(fits.AsSpan(((y - j) * Stride) + Pad + from, to - from), work.AsSpan(Pad + from, to - from));
+                    if (y - j >= 0 && y - j < rows && fitting[y - j + 1] > fitting[y - j])
+                        PackedRows.And(fits.AsSpan(((y - j) * stride) + Pad + from, to - from), work.AsSpan(Pad + from, to - from));
                 }
             }
         }
@@ -155,51 +250,60 @@ internal sealed class DiscOpening
 
     private void Dilate(DigitalDisc disc, int rows, int above)
     {
-        PackedRows.Fill(opened.AsSpan(0, rows * Stride), 0);
+        opened.AsSpan(0, rows * stride).Clear();
         for (var y = 0; y < rows + above; y++)
         {
-            var row = fits.AsSpan(y * Stride, Stride);
-            row[..(Pad + from)].Clear();
-            row[(Pad + to)..].Clear();
-            if (PackedRows.IsAll(row[(Pad + from)..(Pad + to)], 0))
+            var row = fits.AsSpan(y * stride, stride);
+            if (fitting[y + 1] == fitting[y] || PackedRows.IsAll(row[(Pad + from)..(Pad + to)], 0))
                 continue;
-            BuildRuns(row, disc.Diameter, fitting: false);
+            row[(Pad + from - Together)..(Pad + from)].Clear();
+            _ = BuildRuns(row, disc.Diameter, fitting: false);
             foreach (var group in disc.Widths)
             {
                 var k = BitOperations.Log2((uint)group.Length);
-                var run = runs.AsSpan(k * Stride, Stride);
-                OrShiftedRight(run, group.Inset, group.Inset + group.Length - (1 << k), work);
+                OrShiftedRight(Level(row, k), group.Inset, group.Inset + group.Length - (1 << k), work);
                 foreach (var j in group.Rows)
                 {
                     // The box row j of a disc at row y lies at row y + j of the window, which is row y + j - above of the tile.
                     var at = y + j - above;
                     if (at >= 0 && at < rows)
-                        PackedRows.Or(opened.AsSpan((at * Stride) + Pad + from, to - from), work.AsSpan(Pad + from, to - from));
+                        PackedRows.Or(opened.AsSpan((at * stride) + Pad + from, to - from), work.AsSpan(Pad + from, to - from));
                 }
             }
         }
     }
 
     /// <summary>
-    /// Level k, fitting: bit x says that x .. x + 2^k - 1 are all set; else, that any of x - 2^k + 1 .. x is.
+    /// Level k, fitting: bit x says that x .. x + 2^k - 1 are all set; else, that any of x - 2^k + 1 .. x is. Level 0 is the row itself.
     /// </summary>
-    private void BuildRuns(ReadOnlySpan<ulong> row, int most, bool fitting)
+    /// <returns>The highest level.</returns>
+    private int BuildRuns(ReadOnlySpan<ulong> row, int most, bool fitting)
     {
-        row.CopyTo(runs);
-        for (var k = 1; 1 << k <= most; k++)
+        var below = row;
+        var k = 1;
+        for (; 1 << k <= most; k++)
         {
-            var below = runs.AsSpan((k - 1) * Stride, Stride);
-            var level = runs.AsSpan(k * Stride, Stride);
+            var level = runs.AsSpan(k * stride, stride);
 
             // What lies beside the work is only read; there the level below is near enough, and what it spoils is margin.
-            below[..(Pad + from)].CopyTo(level);
-            below[(Pad + to)..].CopyTo(level[(Pad + to)..]);
             if (fitting)
+            {
+                below.Slice(Pad + to, Together).CopyTo(level[(Pad + to)..]);
                 AndShiftedLeft(below, 0, 1 << (k - 1), level);
+            }
             else
+            {
+                below.Slice(Pad + from - Together, Together).CopyTo(level[(Pad + from - Together)..]);
                 OrShiftedRight(below, 0, 1 << (k - 1), level);
+            }
+
+            below = level;
         }
+
+        return k - 1;
     }
+
+    private ReadOnlySpan<ulong> Level(ReadOnlySpan<ulong> row, int k) => k == 0 ? row : runs.AsSpan(k * stride, stride);
 
     /// <summary>into = row moved left by one number of pixels AND row moved by another.</summary>
     private void AndShiftedLeft(ReadOnlySpan<ulong> row, int pixels, int others, Span<ulong> into)
@@ -208,6 +312,13 @@ internal sealed class DiscOpening
         ref var two = ref MemoryMarshal.GetReference(row[(others >> 6)..]);
         ref var at = ref MemoryMarshal.GetReference(into);
         (pixels, others) = (pixels & 63, others & 63);
+        if (Vector512.IsHardwareAccelerated)
+        {
+            for (var i = Pad + from; i < Pad + to; i += Vector512<ulong>.Count)
+                (MovedLeft512(ref one, i, pixels) & MovedLeft512(ref two, i, others)).StoreUnsafe(ref at, (nuint)i);
+            return;
+        }
+
         for (var i = Pad + from; i < Pad + to; i += Vector<ulong>.Count)
             (MovedLeft(ref one, i, pixels) & MovedLeft(ref two, i, others)).StoreUnsafe(ref at, (nuint)i);
     }
@@ -219,6 +330,13 @@ internal sealed class DiscOpening
         ref var at = ref MemoryMarshal.GetReference(into);
         var (oneWords, twoWords) = (pixels >> 6, others >> 6);
         (pixels, others) = (pixels & 63, others & 63);
+        if (Vector512.IsHardwareAccelerated)
+        {
+            for (var i = Pad + from; i < Pad + to; i += Vector512<ulong>.Count)
+                (MovedRight512(ref start, i - oneWords, pixels) | MovedRight512(ref start, i - twoWords, others)).StoreUnsafe(ref at, (nuint)i);
+            return;
+        }
+
         for (var i = Pad + from; i < Pad + to; i += Vector<ulong>.Count)
             (MovedRight(ref start, i - oneWords, pixels) | MovedRight(ref start, i - twoWords, others)).StoreUnsafe(ref at, (nuint)i);
     }
@@ -232,4 +350,13 @@ internal sealed class DiscOpening
     private static Vector<ulong> MovedRight(ref ulong row, int i, int bits) => bits == 0
         ? Vector.LoadUnsafe(ref row, (nuint)i)
         : (Vector.LoadUnsafe(ref row, (nuint)i) >>> bits) | (Vector.LoadUnsafe(ref row, (nuint)(i - 1)) << (64 - bits));
+
+    // A shift by 64 would be one by 0: it is made in two steps, so that no place needs to be asked about.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector512<ulong> MovedLeft512(ref ulong row, int i, int bits) =>
+        (Vector512.LoadUnsafe(ref row, (nuint)i) << bits) | (Vector512.LoadUnsafe(ref row, (nuint)(i + 1)) >>> 1 >>> (63 - bits));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector512<ulong> MovedRight512(ref ulong row, int i, int bits) =>
+        (Vector512.LoadUnsafe(ref row, (nuint)i) >>> bits) | (Vector512.LoadUnsafe(ref row, (nuint)(i - 1)) << 1 << (63 - bits));
 }

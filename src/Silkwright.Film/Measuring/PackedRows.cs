@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace Silkwright.Film.Measuring;
 
@@ -12,6 +13,8 @@ internal static class PackedRows
         ref var a = ref MemoryMarshal.GetReference(into);
         ref var b = ref MemoryMarshal.GetReference(other[..into.Length]);
         var i = 0;
+        for (; Vector512.IsHardwareAccelerated && i <= into.Length - Vector512<ulong>.Count; i += Vector512<ulong>.Count)
+            (Vector512.LoadUnsafe(ref a, (nuint)i) & Vector512.LoadUnsafe(ref b, (nuint)i)).StoreUnsafe(ref a, (nuint)i);
         for (; i <= into.Length - Vector<ulong>.Count; i += Vector<ulong>.Count)
             (Vector.LoadUnsafe(ref a, (nuint)i) & Vector.LoadUnsafe(ref b, (nuint)i)).StoreUnsafe(ref a, (nuint)i);
         for (; i < into.Length; i++)
@@ -24,6 +27,8 @@ internal static class PackedRows
         ref var a = ref MemoryMarshal.GetReference(into);
         ref var b = ref MemoryMarshal.GetReference(other[..into.Length]);
         var i = 0;
+        for (; Vector512.IsHardwareAccelerated && i <= into.Length - Vector512<ulong>.Count; i += Vector512<ulong>.Count)
+            (Vector512.LoadUnsafe(ref a, (nuint)i) | Vector512.LoadUnsafe(ref b, (nuint)i)).StoreUnsafe(ref a, (nuint)i);
         for (; i <= into.Length - Vector<ulong>.Count; i += Vector<ulong>.Count)
             (Vector.LoadUnsafe(ref a, (nuint)i) | Vector.LoadUnsafe(ref b, (nuint)i)).StoreUnsafe(ref a, (nuint)i);
         for (; i < into.Length; i++)
