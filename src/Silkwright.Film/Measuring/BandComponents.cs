@@ -36,6 +36,7 @@ internal sealed class BandComponents(Action<Blob> closed)
     public ref readonly Blob this[int root] => ref blobs[root];
 
     /// <summary>The label that stands for a label's whole component.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public int Root(int label)
     {
         while (parent[label] != label)
@@ -112,6 +113,7 @@ internal sealed class BandComponents(Action<Blob> closed)
             pinned[run.Label] = true;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void CloseWhatEnded()
     {
         for (var i = 0; i < hereCount; i++)

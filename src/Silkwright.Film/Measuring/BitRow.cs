@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace Silkwright.Film.Measuring;
 
@@ -35,6 +36,7 @@ internal static class BitRow
     /// <param name="width">[px]</param>
     /// <param name="edges">Room for <paramref name="width"/> + 2 numbers.</param>
     /// <returns>How many numbers were written; even.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static int Edges(ReadOnlySpan<ulong> row, int width, Span<int> edges)
     {
         var count = 0;
@@ -58,6 +60,7 @@ internal static class BitRow
     }
 
     /// <summary>Sets pixels from <paramref name="from"/> up to but not <paramref name="to"/>.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Set(Span<ulong> row, int from, int to)
     {
         if (to <= from)

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Silkwright.Film.Measuring;
 
 /// <summary>Sums over the pixels of one component while it is being put together.</summary>
@@ -37,6 +39,7 @@ internal struct Blob
     };
 
     /// <summary>Takes a run of a row not above those it has.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void AddRun(int from, int to, int y)
     {
         var length = to - from;

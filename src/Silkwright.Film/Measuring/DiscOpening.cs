@@ -63,6 +63,7 @@ internal sealed class DiscOpening
     /// <param name="tile">On the film, and no larger than <see cref="TileWords"/> by <see cref="TileRows"/>.</param>
     /// <param name="row">Given each row's number and what was removed from it, in the tile's words.</param>
     /// <remarks>A tile that is all image or all gap, margins included, has nothing removed and gives no rows.</remarks>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Residue(PackedBitmap bits, bool gap, DigitalDisc disc, OpeningTile tile, RowSink row)
     {
         var margin = Margin(disc.Diameter);
@@ -114,6 +115,7 @@ internal sealed class DiscOpening
         new[] { 20, 64, DigitalDisc.MostDiameter }.Max(d => (WindowWords(d) + (2 * Pad)) * (TileRows(d) + (2 * d)));
 
     /// <summary>Copies the tile and its margins, and notes what each column of words holds.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Load(PackedBitmap bits, bool gap, int firstWord, int firstRow, int rows)
     {
         var words = stride - (2 * Pad);
@@ -167,6 +169,7 @@ internal sealed class DiscOpening
     /// Sets in fits where the disc's longest row and its longest column both lie in the source, and counts the rows that have any. False
     /// where none has.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool Try(DigitalDisc disc, int rows)
     {
         var (words, centre) = (to - from, (disc.Diameter - 1) / 2);
@@ -211,6 +214,7 @@ internal sealed class DiscOpening
     }
 
     /// <summary>Clears bit x of fits row y unless the disc's box with its corner at (x, y) of the window lies in the source.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Erode(DigitalDisc disc, int rows)
     {
         var lastRow = rows + disc.Diameter - 1;
@@ -248,6 +252,7 @@ internal sealed class DiscOpening
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Dilate(DigitalDisc disc, int rows, int above)
     {
         opened.AsSpan(0, rows * stride).Clear();
@@ -277,6 +282,7 @@ internal sealed class DiscOpening
     /// Level k, fitting: bit x says that x .. x + 2^k - 1 are all set; else, that any of x - 2^k + 1 .. x is. Level 0 is the row itself.
     /// </summary>
     /// <returns>The highest level.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private int BuildRuns(ReadOnlySpan<ulong> row, int most, bool fitting)
     {
         var below = row;
@@ -306,6 +312,7 @@ internal sealed class DiscOpening
     private ReadOnlySpan<ulong> Level(ReadOnlySpan<ulong> row, int k) => k == 0 ? row : runs.AsSpan(k * stride, stride);
 
     /// <summary>into = row moved left by one number of pixels AND row moved by another.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void AndShiftedLeft(ReadOnlySpan<ulong> row, int pixels, int others, Span<ulong> into)
     {
         ref var one = ref MemoryMarshal.GetReference(row[(pixels >> 6)..]);
@@ -324,6 +331,7 @@ internal sealed class DiscOpening
     }
 
     /// <summary>into = row moved right by one number of pixels OR row moved by another.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void OrShiftedRight(ReadOnlySpan<ulong> row, int pixels, int others, Span<ulong> into)
     {
         ref var start = ref MemoryMarshal.GetReference(row);

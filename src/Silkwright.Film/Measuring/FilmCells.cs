@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring;
@@ -9,6 +10,7 @@ internal sealed class FilmCells
     private readonly int across;
     private readonly int down;
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public FilmCells(PackedBitmap bits)
     {
         (across, down) = (bits.Stride, (bits.Height + TileMap.CellRows - 1) / TileMap.CellRows);

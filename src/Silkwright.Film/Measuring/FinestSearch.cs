@@ -67,7 +67,9 @@ internal sealed class FinestSearch
     {
         var screen = Screen(w);
         TileMap? where = null;
-        if (screen != w && !Screened(screen, out where))
+
+        // What counts for a screening disc itself is among what it was found to remove when it screened smaller ones.
+        if ((screen != w || screened.ContainsKey(w)) && !Screened(screen, out where))
             return [];
         return Qualifying(w, w, where);
     }

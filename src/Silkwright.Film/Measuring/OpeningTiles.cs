@@ -29,13 +29,12 @@ internal sealed class OpeningTiles(PackedBitmap bits, FilmCells cells, bool gap,
         {
             if (PackedRows.IsAll(removed, 0))
                 return;
-            var to = into.Writable(y).Slice(tile.Word, removed.Length);
-            removed.CopyTo(to);
-            if (mask is null || mask.IsBlank(y))
-                return;
-            var hidden = mask.Row(y).Slice(tile.Word, removed.Length);
-            for (var i = 0; i < to.Length; i++)
-                to[i] &= ~hidden[i];
+            for (var i = 0; i < removed.Length; i++)
+            {
+                var shown = removed[i] == 0 || mask is null ? removed[i] : removed[i] & ~mask.Word(y, tile.Word + i);
+                if (shown != 0)
+                    into.Writable(y, tile.Word + i) = shown;
+            }
         }));
     }
 

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -8,6 +9,7 @@ namespace Silkwright.Film.Measuring;
 internal static class PackedRows
 {
     /// <summary>into &amp;= other.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void And(Span<ulong> into, ReadOnlySpan<ulong> other)
     {
         ref var a = ref MemoryMarshal.GetReference(into);
@@ -22,6 +24,7 @@ internal static class PackedRows
     }
 
     /// <summary>into |= other.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void Or(Span<ulong> into, ReadOnlySpan<ulong> other)
     {
         ref var a = ref MemoryMarshal.GetReference(into);
@@ -48,6 +51,7 @@ internal static class PackedRows
     }
 
     /// <summary>Whether every word is <paramref name="value"/>.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static bool IsAll(ReadOnlySpan<ulong> row, ulong value)
     {
         ref var a = ref MemoryMarshal.GetReference(row);

@@ -10,6 +10,7 @@ internal static class ResiduePieces
     public static void Find(PackedBitmap bits, bool gap, SparseBitmap residue, Action<Blob> piece, CancellationToken cancel)
     {
         var pieces = new BandComponents(piece);
+        var row = new ulong[bits.Stride];
         var edges = new int[bits.Width + 2];
         var touches = new bool[(bits.Width / 2) + 2];
         for (var y = 0; y < bits.Height; y++)
@@ -22,7 +23,8 @@ internal static class ResiduePieces
 
             if ((y & 255) == 0)
                 cancel.ThrowIfCancellationRequested();
-            var count = BitRow.Edges(residue.Row(y), bits.Width, edges);
+            residue.CopyRow(y, row);
+            var count = BitRow.Edges(row, bits.Width, edges);
             for (var i = 0; i < count; i += 2)
                 touches[i / 2] = Touches(bits, gap, residue, y, edges[i], edges[i + 1]);
             pieces.AddRow(edges.AsSpan(0, count), y, touches);
@@ -43,10 +45,9 @@ internal static class ResiduePieces
         {
             for (var y = blob.Top; y <= blob.Bottom; y++)
             {
-                var row = residue.Row(y);
                 for (var word = blob.Left >> 6; word <= (blob.Right - 1) >> 6; word++)
                 {
-                    if (row[word] != 0)
+                    if (residue.Word(y, word) != 0)
                         map.Mark(word, y);
                 }
             }
@@ -66,10 +67,9 @@ internal static class ResiduePieces
             var dy = y + 0.5 - cy;
             if (dy * dy >= least)
                 break;
-            var row = residue.Row(y);
             for (var word = blob.Left >> 6; word <= (blob.Right - 1) >> 6; word++)
             {
-                for (var rest = row[word]; rest != 0; rest &= rest - 1)
+                for (var rest = residue.Word(y, word); rest != 0; rest &= rest - 1)
                 {
                     var x = (word << 6) + 63 - BitOperations.TrailingZeroCount(rest);
                     if (x >= blob.Left && x < blob.Right && Distance2(x, y, cx, cy) is var d && d < least)
@@ -89,7 +89,6 @@ internal static class ResiduePieces
         for (var j = Math.Max(0, y - 1); j <= Math.Min(bits.Height - 1, y + 1); j++)
         {
             var all = bits.Row(j);
-            var removed = residue.Row(j);
             for (var word = left >> 6; word <= (right - 1) >> 6; word++)
             {
                 var inside = ulong.MaxValue;
@@ -97,7 +96,7 @@ internal static class ResiduePieces
                     inside &= ulong.MaxValue >> (left & 63);
                 if (word == (right - 1) >> 6)
                     inside &= ulong.MaxValue << (63 - ((right - 1) & 63));
-                if (((gap ? ~all[word] : all[word]) & ~removed[word] & inside) != 0)
+                if (((gap ? ~all[word] : all[word]) & ~residue.Word(j, word) & inside) != 0)
                     return true;
             }
         }

@@ -2,23 +2,27 @@ using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring;
 
-/// <summary>A bitmap as large as a film and mostly blank: only bands of rows that were written take memory.</summary>
-/// <remarks>Several threads may write at once, each its own words.</remarks>
+/// <summary>A bitmap as large as a film and mostly blank: only blocks that were written take memory.</summary>
+/// <remarks>Several threads may write at once, each its own words. A block is as high as a cell of <see cref="TileMap"/>.</remarks>
 internal sealed class SparseBitmap
 {
-    private const int BandRows = 32;
+    private const int BlockWords = 2;
+    private const int BlockRows = TileMap.CellRows;
 
-    private readonly ulong[]?[] bands;
+    /// <summary>Stands for every block whose pixels are all set; never written to.</summary>
+    private static readonly ulong[] Full = [.. Enumerable.Repeat(ulong.MaxValue, BlockWords * BlockRows)];
+
+    private readonly ulong[]?[] blocks;
     private readonly bool[] written;
-    private readonly ulong[] blank;
+    private readonly int across;
 
     /// <summary>A blank one of a film's size.</summary>
     public SparseBitmap(PackedBitmap film)
     {
-        (Width, Height) = (film.Width, film.Height);
-        bands = new ulong[]?[(film.Height + BandRows - 1) / BandRows];
+        (Width, Height, Stride) = (film.Width, film.Height, film.Stride);
+        across = (Stride + BlockWords - 1) / BlockWords;
+        blocks = new ulong[]?[across * ((film.Height + BlockRows - 1) / BlockRows)];
         written = new bool[film.Height];
-        blank = new ulong[film.Stride];
     }
 
     /// <summary>[px]</summary>
@@ -28,37 +32,97 @@ internal sealed class SparseBitmap
     public int Height { get; }
 
     /// <summary>Words in a row.</summary>
-    public int Stride => blank.Length;
+    public int Stride { get; }
 
-    public bool this[int x, int y] => (Row(y)[x >> 6] & (1UL << (63 - (x & 63)))) != 0;
+    public bool this[int x, int y] => (Word(y, x >> 6) & (1UL << (63 - (x & 63)))) != 0;
 
     /// <summary>Nothing was written to a row since all was cleared.</summary>
     public bool IsBlank(int y) => !written[y];
 
-    /// <summary>A row to read.</summary>
-    public ReadOnlySpan<ulong> Row(int y) => written[y] ? Part(bands[y / BandRows]!, y) : blank;
+    /// <summary>A word to read.</summary>
+    public ulong Word(int y, int word) => blocks[Block(y, word)] is { } block ? block[Place(y, word)] : 0;
 
-    /// <summary>A row to write.</summary>
-    public Span<ulong> Writable(int y)
+    /// <summary>A word to write.</summary>
+    public ref ulong Writable(int y, int word)
     {
-        ref var band = ref bands[y / BandRows];
-        if (Volatile.Read(ref band) is null)
-            _ = Interlocked.CompareExchange(ref band, new ulong[BandRows * Stride], null);
+        ref var block = ref blocks[Block(y, word)];
+        var there = Volatile.Read(ref block);
+        if (there is null)
+        {
+            var made = new ulong[BlockWords * BlockRows];
+            there = Interlocked.CompareExchange(ref block, made, null) ?? made;
+        }
+        else if (there == Full)
+        {
+            var copy = (ulong[])Full.Clone();
+            var was = Interlocked.CompareExchange(ref block, copy, Full);
+            there = was == Full ? copy : was!;
+        }
+
         written[y] = true;
-        return Part(band!, y);
+        return ref there[Place(y, word)];
+    }
+
+    /// <summary>Copies a row out.</summary>
+    public void CopyRow(int y, Span<ulong> into)
+    {
+        for (var word = 0; word < Stride; word += BlockWords)
+        {
+            var part = into.Slice(word, Math.Min(BlockWords, Stride - word));
+            if (blocks[Block(y, word)] is { } block)
+                block.AsSpan(Place(y, word), part.Length).CopyTo(part);
+            else
+                part.Clear();
+        }
+    }
+
+    /// <summary>Sets pixels of a row from <paramref name="from"/> up to but not <paramref name="to"/>.</summary>
+    public void Set(int y, int from, int to)
+    {
+        if (to <= from)
+            return;
+        var (first, last) = (from >> 6, (to - 1) >> 6);
+        for (var word = first; word <= last; word++)
+        {
+            var bits = ulong.MaxValue;
+            if (word == first)
+                bits &= ulong.MaxValue >> (from & 63);
+            if (word == last)
+                bits &= ulong.MaxValue << (63 - ((to - 1) & 63));
+            if ((Word(y, word) & bits) != bits)
+                Writable(y, word) |= bits;
+        }
+    }
+
+    /// <summary>Lets blocks whose pixels are all set share one, and blank ones have none.</summary>
+    public void Compact()
+    {
+        for (var i = 0; i < blocks.Length; i++)
+        {
+            if (blocks[i] is not { } block || block == Full)
+                continue;
+            if (PackedRows.IsAll(block, ulong.MaxValue))
+                blocks[i] = Full;
+            else if (PackedRows.IsAll(block, 0))
+                blocks[i] = null;
+        }
     }
 
     /// <summary>Blanks every row; the memory stays, to be written again.</summary>
     public void Clear()
     {
-        for (var y = 0; y < Height; y++)
+        for (var i = 0; i < blocks.Length; i++)
         {
-            if (written[y])
-                Part(bands[y / BandRows]!, y).Clear();
+            if (blocks[i] == Full)
+                blocks[i] = null;
+            else
+                blocks[i]?.AsSpan().Clear();
         }
 
         written.AsSpan().Clear();
     }
 
-    private Span<ulong> Part(ulong[] band, int y) => band.AsSpan(y % BandRows * Stride, Stride);
+    private static int Place(int y, int word) => (y % BlockRows * BlockWords) + (word % BlockWords);
+
+    private int Block(int y, int word) => (y / BlockRows * across) + (word / BlockWords);
 }

@@ -28,7 +28,7 @@ internal sealed class SpeckMarks(PackedBitmap bits)
         }
 
         foreach (var (x, y) in found[..count])
-            _ = Interlocked.Or(ref marks.Writable(y)[x >> 6], 1UL << (63 - (x & 63)));
+            _ = Interlocked.Or(ref marks.Writable(y, x >> 6), 1UL << (63 - (x & 63)));
     }
 
     /// <summary>Turns every marked pixel round.</summary>
@@ -39,11 +39,8 @@ internal sealed class SpeckMarks(PackedBitmap bits)
             if (marks.IsBlank(y))
                 continue;
             var row = bits.Row(y);
-            var turned = marks.Row(y);
             for (var i = 0; i < row.Length; i++)
-                row[i] ^= turned[i];
+                row[i] ^= marks.Word(y, i);
         }
-
-        marks.Clear();
     }
 }

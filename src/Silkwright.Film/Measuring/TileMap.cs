@@ -29,9 +29,8 @@ internal sealed class TileMap(PackedBitmap film)
                 continue;
             }
 
-            var row = mask.Row(y);
-            for (var word = 0; word < row.Length; word++)
-                open[word] |= row[word] != (word == row.Length - 1 ? film.LastMask : ulong.MaxValue);
+            for (var word = 0; word < film.Stride; word++)
+                open[word] |= mask.Word(y, word) != (word == film.Stride - 1 ? film.LastMask : ulong.MaxValue);
         }
 
         return map;

@@ -19,12 +19,13 @@ internal sealed class DotGrid
         first = new int[(across * down) + 1];
         order = new int[dots.Length];
         foreach (var dot in dots)
-            first[Cell(dot) + 1]++;
+            first[Cell(dot)]++;
         for (var c = 0; c < across * down; c++)
             first[c + 1] += first[c];
-        var next = first.AsSpan(0, across * down).ToArray();
-        for (var i = 0; i < dots.Length; i++)
-            order[next[Cell(dots[i])]++] = i;
+
+        // Now the end of each cell; laid from the last dot to the first, it becomes its start.
+        for (var i = dots.Length - 1; i >= 0; i--)
+            order[--first[Cell(dots[i])]] = i;
     }
 
     public DotShape[] Dots => dots;

@@ -10,13 +10,20 @@ internal static class ZoneMask
     /// <summary>Enough for the cells of neighbouring sites to overlap, whatever the angle.</summary>
     private const double InnerReach = 0.75;
 
+    /// <summary>Sites after which blocks that have become all mask give up their memory.</summary>
+    private const int SitesTogether = 16_384;
+
     public static void Draw(SiteMap map, IReadOnlyList<int> sites, SparseBitmap mask)
     {
-        foreach (var site in sites)
+        for (var k = 0; k < sites.Count; k++)
         {
-            var (x, y) = map.At(site);
-            Disc(mask, x, y, map.Lattice.Period * (IsInner(map, site) ? InnerReach : EdgeReach));
+            var (x, y) = map.At(sites[k]);
+            Disc(mask, x, y, map.Lattice.Period * (IsInner(map, sites[k]) ? InnerReach : EdgeReach));
+            if ((k + 1) % SitesTogether == 0)
+                mask.Compact();
         }
+
+        mask.Compact();
     }
 
     /// <summary>Whether all eight neighbours are in the same zone.</summary>
@@ -42,7 +49,7 @@ internal static class ZoneMask
             if (square <= 0)
                 continue;
             var half = Math.Sqrt(square);
-            BitRow.Set(mask.Writable(row), Math.Clamp((int)(x - half), 0, mask.Width), Math.Clamp((int)(x + half) + 1, 0, mask.Width));
+            mask.Set(row, Math.Clamp((int)(x - half), 0, mask.Width), Math.Clamp((int)(x + half) + 1, 0, mask.Width));
         }
     }
 }
