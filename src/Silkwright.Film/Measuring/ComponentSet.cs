@@ -3,5 +3,5 @@ namespace Silkwright.Film.Measuring;
 /// <summary>The components of the image, or of the gap.</summary>
 /// <param name="Count">Components larger than a speck.</param>
 /// <param name="Specks">Components of <see cref="FilmComponents.SpeckArea"/> px or less.</param>
-/// <param name="Dots">Those that fit a box of <see cref="DotShape.LongestSide"/> px, in no order.</param>
+/// <param name="Dots">Those that fit a box of <see cref="DotShape.LongestSide"/> px, from the top down.</param>
 internal sealed record ComponentSet(long Count, long Specks, IReadOnlyList<DotShape> Dots);

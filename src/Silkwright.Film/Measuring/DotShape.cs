@@ -6,7 +6,7 @@ namespace Silkwright.Film.Measuring;
 /// <param name="Area">[px]</param>
 /// <param name="Width">Bounding box. [px]</param>
 /// <param name="Height">Bounding box. [px]</param>
-internal readonly record struct DotShape(float X, float Y, int Area, byte Width, byte Height)
+internal readonly record struct DotShape(float X, float Y, int Area, byte Width, byte Height) : IComparable<DotShape>
 {
     /// <summary>Longest side of what is kept as a dot. [px]</summary>
     public const int LongestSide = byte.MaxValue;
@@ -16,4 +16,8 @@ internal readonly record struct DotShape(float X, float Y, int Area, byte Width,
 
     /// <summary>Round enough for a dot: sides within 2:1 and at least 0.6 of the box filled (a circle fills 0.785, a diamond 0.5 or a little more).</summary>
     public bool IsCompact => Width <= 2 * Height && Height <= 2 * Width && Area >= 0.6 * Width * Height;
+
+    /// <summary>From the top down, then from the left.</summary>
+    public int CompareTo(DotShape other) =>
+        (Y, X, Area, Width, Height).CompareTo((other.Y, other.X, other.Area, other.Width, other.Height));
 }

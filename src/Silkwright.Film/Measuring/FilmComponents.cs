@@ -122,6 +122,8 @@ internal static class FilmComponents
             tally.Dots.TrimExcess();
         }
 
+        // One order whatever the bands: lattices start from a dot, and a film's figures must not hang on how its strips were cut.
+        dots.Sort();
         return new ComponentSet(
             seams.Count + tallies.Sum(t => t.Count), seams.SpeckCount + tallies.Sum(t => t.SpeckCount), dots);
     }
