@@ -24,6 +24,9 @@ switch (args)
     case ["film-open", var film, .. var diameters]:
         FilmStages.Open(film, diameters);
         return 0;
+    case ["light", _, _]:
+        LightBench.Run();
+        return 0;
     case ["web", var executable, var demo]:
         await WebBench.RunAsync(executable, demo);
         return 0;
@@ -40,6 +43,6 @@ switch (args)
         ShelfBench.Plain(kind, emulsions, jobs);
         return 0;
     default:
-        await Console.Error.WriteLineAsync("usage: plan|film|web|shelf EXECUTABLE DEMO-FOLDER (the script bench at the top of the project fills these in)");
+        await Console.Error.WriteLineAsync("usage: plan|film|web|shelf|light EXECUTABLE DEMO-FOLDER (the script bench at the top of the project fills these in)");
         return 2;
 }

@@ -8,6 +8,7 @@ using Silkwright.Cli.Commands.Dry;
 using Silkwright.Cli.Commands.Expose;
 using Silkwright.Cli.Commands.Film;
 using Silkwright.Cli.Commands.Ink;
+using Silkwright.Cli.Commands.Light;
 using Silkwright.Cli.Commands.Mesh;
 using Silkwright.Cli.Commands.Plan;
 using Silkwright.Cli.Commands.Screen;
@@ -71,6 +72,7 @@ internal static class Shell
             MeshCommand.Create(surroundings),
             InkCommand.Create(surroundings),
             ExposeCommand.Create(surroundings),
+            LightCommand.Create(surroundings),
             DryCommand.Create(surroundings),
             ShelfCommand.Create(surroundings),
             ScreenCommand.Create(surroundings),

@@ -1,5 +1,7 @@
 using System.Text.Json.Nodes;
 using Silkwright.Contracts;
+using Silkwright.Estimates;
+using Silkwright.Light;
 using Silkwright.Web.Jobs;
 using Silkwright.Web.Questions;
 
@@ -12,6 +14,7 @@ internal static class QuestionEndpoints
     {
         Add(api, "/mesh", "The geometry of a woven mesh", MeshQuestion.Fields, given => MeshDocument.Of(MeshQuestion.Answer(given)));
         Add(api, "/mesh/moire", "How a halftone beats with mesh and knit", MoireQuestion.Fields, given => MoireDocument.Of(MoireQuestion.Answer(given)));
+        Add(api, "/light/slab", "Where a beam on a slab ends: thrown back, let through, absorbed", SlabQuestion.Fields, given => Slab(given));
         Add(api, "/ink", "Ink laid and used", InkQuestion.Fields, given => InkDocument.Of(InkQuestion.Answer(given)));
         Add(api, "/expose/step", "An exposure corrected by a step wedge", StepQuestion.Fields, given => StepDocument.Of(StepQuestion.Answer(given)));
         Add(api, "/dry/air", "The state of moist air", AirQuestion.Fields, given => AirDocument.Of(AirQuestion.Answer(given)));
@@ -21,6 +24,19 @@ internal static class QuestionEndpoints
             .Produces<JsonObject>()
             .ProducesProblem(StatusCodes.Status400BadRequest);
         Add(api, "/dry/time", "How long a coat dries", DryingQuestion.Fields, given => DryingDocument.Of(DryingQuestion.Answer(given)));
+    }
+
+    /// <summary>Photons are followed for a second or two; whoever wants more asks the shell.</summary>
+    private const long MostPhotons = 10_000_000;
+
+    private static JsonObject Slab(GivenTexts given)
+    {
+        var slab = SlabQuestion.Read(given);
+        if (slab.Photons > MostPhotons)
+            throw new InputProblemException(new Problem("So many photons keep everybody else waiting.", "photons", $"Ask for {MostPhotons} at most, or ask the shell: silkwright light slab."));
+        var begun = TimeProvider.System.GetTimestamp();
+        var result = SlabTransport.Of(slab, threads: 1);
+        return SlabDocument.Of(slab, result, TimeProvider.System.GetElapsedTime(begun).TotalSeconds, threads: 1);
     }
 
     private static void Add(

@@ -13,6 +13,7 @@ public class ArrowsTests
         ["Statistics"] = [],
         ["Artwork"] = [],
         ["Mesh"] = [],
+        ["Light"] = [],
         ["Moire"] = ["Mesh"],
         ["Emulsion"] = [],
         ["Catalogue"] = ["Emulsion"],

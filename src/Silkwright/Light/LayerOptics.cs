@@ -1,0 +1,14 @@
+namespace Silkwright.Light;
+
+/// <summary>A layer that light goes through.</summary>
+/// <param name="RefractiveIndex">[1], 1 to 3.</param>
+/// <param name="AbsorptionPerCm">Absorption coefficient. [1/cm], 0 or more.</param>
+/// <param name="ScatteringPerCm">Scattering coefficient. [1/cm], 0 or more.</param>
+/// <param name="Anisotropy">Mean cosine of the scattering angle, of Henyey and Greenstein's law. [1], above −1 and below 1.</param>
+/// <param name="ThicknessUm">[µm], above 0; infinity for a layer without an end.</param>
+public sealed record LayerOptics(
+    double RefractiveIndex, double AbsorptionPerCm, double ScatteringPerCm, double Anisotropy, double ThicknessUm)
+{
+    /// <summary>Absorption and scattering together. [1/cm]</summary>
+    public double ExtinctionPerCm => AbsorptionPerCm + ScatteringPerCm;
+}
