@@ -1,5 +1,5 @@
-using System.Globalization;
 using Silkwright.Emulsion;
+using Silkwright.Estimates;
 using Silkwright.Plans;
 
 namespace Silkwright.Answers;
@@ -7,6 +7,9 @@ namespace Silkwright.Answers;
 /// <summary>What was told with a question, in plain words.</summary>
 internal static class Told
 {
+    /// <summary>Emulsions told by name; of a long catalogue the rest are counted.</summary>
+    private const int MostNamed = 12;
+
     public static IReadOnlyList<string> Of(Job job, JobColour colour, Shop shop)
     {
         var facts = new List<string>
@@ -39,7 +42,7 @@ internal static class Told
         if (shop.PressWash is { } wash)
             facts.Add(wash == PressWash.None ? "screens not wiped on press" : $"screens wiped with {Names(wash)} on press");
         if (shop.Emulsions.Count > 0)
-            facts.Add($"emulsions on the shelf: {string.Join(", ", shop.Emulsions.Select(emulsion => emulsion.Id))}");
+            facts.Add($"emulsions weighed: {Some([.. shop.Emulsions.Select(emulsion => emulsion.Id)])}");
         return facts;
     }
 
@@ -53,7 +56,11 @@ internal static class Told
 
     private static string Names(PressWash wash) => wash == PressWash.Water ? "water" : "solvents";
 
-    private static string Number(double value) => value.ToString("#,0.##", CultureInfo.InvariantCulture);
+    private static string Some(string[] names) => names.Length <= MostNamed
+        ? string.Join(", ", names)
+        : $"{string.Join(", ", names.Take(MostNamed))} and {Number(names.Length - MostNamed)} others";
+
+    private static string Number(double value) => Figures.Plain(value, 2);
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -26,6 +26,7 @@ public static class CostModel
             Labour = parts[7].Estimate,
             Waste = parts[8].Estimate,
             Remakes = parts[9].Estimate,
+            RemadeUnprinted = parts[10].Estimate,
         };
     }
 
@@ -35,27 +36,38 @@ public static class CostModel
     public static double TotalAt(CostCase cost, Func<CostInput, double> share) =>
         new CostPoint(cost.Screens, [.. CostInputs.All.Select(input => TriangularLaw.At(CostInputs.Of(cost, input), share(input)))]).Total;
 
-    /// <summary>How much dearer one choice is than another; what a shop has one of (its labour rate) is the same on both sides.</summary>
+    /// <summary>How much dearer one choice is than another; what a shop has one of (its labour rate) falls out alike on both sides.</summary>
     public static Estimate Difference(ScreenCost dearer, ScreenCost cheaper)
     {
-        var (one, other) = (dearer.Case, cheaper.Case);
-        if (one == other)
+        if (ReferenceEquals(dearer, cheaper))
             return Estimate.Exact(0, Ground.Model);
+        var (one, other) = (dearer.Case, cheaper.Case);
         var shared = CostInputs.All.Where(CostInputs.IsShared).ToArray();
         var own = CostInputs.All.Where(input => !CostInputs.IsShared(input)).ToArray();
-        Uncertain[] inputs = [.. shared.Select(Of(one)), .. own.Select(Of(one)), .. own.Select(Of(other))];
+        Uncertain[] inputs = [.. shared.Select(Luck), .. own.Select(Of(one)), .. own.Select(Of(other))];
         return Propagation.Through(
-            amounts => new CostPoint(one.Screens, Amounts(amounts, shared.Length)).Total
-                - new CostPoint(other.Screens, Amounts(amounts, shared.Length + own.Length)).Total,
+            amounts => new CostPoint(one.Screens, Amounts(one, amounts, shared.Length)).Total
+                - new CostPoint(other.Screens, Amounts(other, amounts, shared.Length + own.Length)).Total,
             inputs).Estimate;
 
         static Func<CostInput, Uncertain> Of(CostCase cost) => input => Expected(cost, input);
 
-        double[] Amounts(IReadOnlyList<double> all, int ownFrom)
+        // A slow coat takes its place longer: the two sides share how dear a place turns out, not what it comes to.
+        Uncertain Luck(CostInput input)
+        {
+            var estimate = Expected(one, input).Estimate;
+            return new Uncertain(CostInputs.Words(input), new Estimate(0, -1, 1, estimate.Ground, estimate.CoverPercent));
+        }
+
+        double[] Amounts(CostCase cost, IReadOnlyList<double> all, int ownFrom)
         {
             var amounts = new double[CostInputs.All.Count];
             for (var i = 0; i < shared.Length; i++)
-                amounts[(int)shared[i]] = all[i];
+            {
+                var estimate = Expected(cost, shared[i]).Estimate;
+                amounts[(int)shared[i]] = estimate.Value + (all[i] * (all[i] < 0 ? estimate.Value - estimate.Low : estimate.High - estimate.Value));
+            }
+
             for (var i = 0; i < own.Length; i++)
                 amounts[(int)own[i]] = all[ownFrom + i];
             return amounts;

@@ -29,17 +29,21 @@ internal readonly struct CostPoint(int screens, IReadOnlyList<double> amounts)
         {
             var failures = Amount(CostInput.ExpectedFailures);
             var remade = ExpectedBeyond(failures, screens - 1);
-            var oneScreen = (OnScreen + Labour + Waste) / screens;
-            return (remade * (oneScreen + Amount(CostInput.StopForRemake)))
+            return (remade * (OneScreen + Amount(CostInput.StopForRemake)))
                 + ((failures - remade) * Amount(CostInput.StopForSpare))
-                + (screens * Amount(CostInput.RemakeChance) * oneScreen);
+                + Unprinted;
         }
     }
+
+    /// <summary>Screens made again before they print.</summary>
+    public double Unprinted => screens * Amount(CostInput.RemakeChance) * OneScreen;
 
     public double Total => OnScreen + Labour + Waste + Risk;
 
     /// <summary>All of them in the order above, the total last.</summary>
-    public double[] Parts() => [OnScreen, Coating, Drying, Exposing, Making, Finish, Reclaim, Labour, Waste, Risk, Total];
+    public double[] Parts() => [OnScreen, Coating, Drying, Exposing, Making, Finish, Reclaim, Labour, Waste, Risk, Unprinted, Total];
+
+    private double OneScreen => (OnScreen + Labour + Waste) / screens;
 
     /// <summary>What comes out of a container that may be over before it is used up; a film laid with emulsion is cut to size.</summary>
     private double Poured => screens * Amount(CostInput.GramsPerScreen) / 1000 * Amount(CostInput.PricePerKg);

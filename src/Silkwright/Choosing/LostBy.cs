@@ -14,13 +14,17 @@ public static class LostBy
         (string Against, string For, double More)[] parts =
         [
             ("more of it is thrown away before it is used up", "less of it is thrown away", loser.Waste.Value - winner.Waste.Value),
-            ("it is likelier to fail before the run is done", "it is likelier to finish the run", loser.Remakes.Value - winner.Remakes.Value),
+            ("it is likelier to fail before the run is done", "it is likelier to finish the run", Failing(loser) - Failing(winner)),
+            (
+                "more of its screens must be made again before they print",
+                "fewer of its screens must be made again before they print",
+                loser.RemadeUnprinted.Value - winner.RemadeUnprinted.Value),
             ("it takes more work", "it takes less work", loser.Labour.Value - winner.Labour.Value),
             ("the emulsion on the screen costs more", "the emulsion itself is cheaper", loser.EmulsionOnScreen.Value - winner.EmulsionOnScreen.Value),
         ];
         var worst = parts.Max(part => part.More);
         if (worst < Nothing)
-            return "as good, at the same cost";
+            return "either will do: they cost the same";
         var against = parts
             .OrderByDescending(part => part.More)
             .TakeWhile(part => part.More >= Math.Max(Nothing, WorthNaming * worst))
@@ -28,5 +32,7 @@ public static class LostBy
             .Select(part => part.Against);
         var offset = parts.MinBy(part => part.More);
         return string.Join(" and ", against) + (offset.More > -Nothing ? "" : $", though {offset.For}");
+
+        static double Failing(ScreenCost cost) => cost.Remakes.Value - cost.RemadeUnprinted.Value;
     }
 }

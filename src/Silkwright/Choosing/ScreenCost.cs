@@ -42,4 +42,7 @@ public sealed record ScreenCost
 
     /// <summary>Spares put on, remakes and stopped press, as expected over the run.</summary>
     public required Estimate Remakes { get; init; }
+
+    /// <summary>Of these the screens made again before they print: not cured through, or stuck to the film.</summary>
+    public required Estimate RemadeUnprinted { get; init; }
 }

@@ -33,6 +33,9 @@ public static class Figures
         ? $"{Like(estimate, estimate.Low)} to {Like(estimate, estimate.High)}"
         : "";
 
+    /// <summary>An interval as it follows its value: " (26 to 38)"; nothing where there is none.</summary>
+    public static string InBrackets(string interval) => interval.Length == 0 ? "" : $" ({interval})";
+
     /// <summary>A number that belongs beside an estimate, read to the same place.</summary>
     public static string Like(Estimate estimate, double value) => At(value, PlaceOf(estimate));
 

@@ -161,11 +161,14 @@ internal static class CandidateTrial
             if (lamps is not [var taken, var next, ..])
                 return null;
             var test = $"step test of {emulsion.Id} on {fabric.Name}";
-            var wider = $"{Figures.Plain(taken.Window.LatitudeStops)} stops against {Figures.Plain(next.Window.LatitudeStops)} on {next.Lamp.Id}";
+            var (wide, narrow) = (Figures.Plain(taken.Window.LatitudeStops), Figures.Plain(next.Window.LatitudeStops));
+            var wider = $"{wide} stops against {narrow} on {next.Lamp.Id}";
             return (taken.Window.IsMeasured, next.Window.IsMeasured) switch
             {
                 (true, false) => $"Exposed with {taken.Lamp.Id}: a {test} was made there and not on {next.Lamp.Id}.",
+                (true, true) when wide == narrow => $"Exposed with {taken.Lamp.Id}: it has a {test}, and so has {next.Lamp.Id}, with as wide a window, {narrow} stops.",
                 (true, true) => $"Exposed with {taken.Lamp.Id}: of the lamps with a {test} it leaves the widest window, {wider}.",
+                _ when wide == narrow => $"Exposed with {taken.Lamp.Id}: no lamp has a {test} yet, and {next.Lamp.Id} leaves as wide a window, {narrow} stops.",
                 _ => $"Exposed with {taken.Lamp.Id}: no lamp has a {test} yet, and this one leaves the widest window, {wider}.",
             };
         }

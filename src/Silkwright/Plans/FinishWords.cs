@@ -19,6 +19,6 @@ public static class FinishWords
     {
         var spares = option.Spares switch { 0 => "", 1 => ", with a spare", var more => $", with {more} spares" };
         var lost = option.MeshLost ? ", its mesh is lost" : "";
-        return $"{Of(option.Finish)} {Figures.Value(option.Cost.Total)} {currency} ({Figures.Interval(option.Cost.Total)}), {Figures.Chance(option.FinishPercent)} of 100 finish the run{spares}{lost}";
+        return $"{Of(option.Finish)} {Figures.Value(option.Cost.Total)} {currency}{Figures.InBrackets(Figures.Interval(option.Cost.Total))}, {Figures.Chance(option.FinishPercent)} of 100 finish the run{spares}{lost}";
     }
 }

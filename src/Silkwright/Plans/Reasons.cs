@@ -28,9 +28,9 @@ internal static class Reasons
         reasons.Add($"{Clause.Beginning(winner.Emulsion.Id)}: {Clause.Of(winner.Resistance.Reason)}.");
         if (winner.LampBecause is { } lamp)
             reasons.Add(lamp);
-        reasons.Add($"{Figures.Chance(winner.Life.FinishPercent)} of 100 such stencils finish {Figures.Whole(brief.Impressions)} impressions ({Figures.ChanceInterval(winner.Life.FinishPercent)}).");
+        reasons.Add($"{Clause.Beginning(Figures.Chance(winner.Life.FinishPercent))} of 100 such stencils finish {Figures.Whole(brief.Impressions)} impressions{Figures.InBrackets(Figures.ChanceInterval(winner.Life.FinishPercent))}.");
         if (winner.Lot.DaysLeft is { } left)
-            reasons.Add($"The lot keeps about {Figures.Value(left)} more days ({Figures.Interval(left)}).");
+            reasons.Add($"The lot keeps about {Figures.Value(left)} more days{Figures.InBrackets(Figures.Interval(left))}.");
         reasons.Add(contest.Allowed.Count > 1
             ? Cheapest(winner, contest.Allowed[1])
             : "The only emulsion on the shelf that may be used for this ink today.");
@@ -55,7 +55,7 @@ internal static class Reasons
         {
             var difference = CostModel.Difference(second.Cost, first.Cost);
             var call = -difference.Low > CloseShare * (difference.High - difference.Low) ? $": too close to call{ByEye(first, second)}" : "";
-            return $"Least expected cost of the {contest.Allowed.Count} that may be used, {Figures.Value(first.Cost.Total)} {brief.Shop.Prices.Currency}; {second.Emulsion.Id} costs {Figures.More(difference)} ({Figures.Interval(difference)}){call}.";
+            return $"Least expected cost of the {contest.Allowed.Count} that may be used, {Figures.Value(first.Cost.Total)} {brief.Shop.Prices.Currency}; {second.Emulsion.Id} costs {Figures.More(difference)}{Figures.InBrackets(Figures.Interval(difference))}{call}.";
         }
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Silkwright.Coating;
 using Silkwright.Emulsion;
 using Silkwright.Estimates;
@@ -10,6 +9,10 @@ namespace Silkwright.Plans;
 /// <summary>Fills what a shop has not said with what is usual, and says so.</summary>
 public static class ShopAssumptions
 {
+    /// <summary>Air of a room that nobody read. Common practice.</summary>
+    private const int UsualCelsius = 23;
+    private const int UsualHumidityPercent = 50;
+
     private static readonly MeshFabric[] UsualMeshes =
         [new(43, 80), new(61, 64), new(77, 55, Dyed: true), new(90, 48, Dyed: true), new(120, 34, Dyed: true)];
 
@@ -58,8 +61,13 @@ public static class ShopAssumptions
         var room = shop.Room;
         if (room.Celsius is null || room.HumidityPercent is null)
         {
-            room = room with { Celsius = room.Celsius ?? 23, HumidityPercent = room.HumidityPercent ?? 50 };
-            Assume(string.Create(CultureInfo.InvariantCulture, $"Room not read: {room.Celsius:0} °C and {room.HumidityPercent:0} % relative humidity are assumed."));
+            Assume((room.Celsius, room.HumidityPercent) switch
+            {
+                (null, null) => $"Room not read: {UsualCelsius} °C and {UsualHumidityPercent} % relative humidity are assumed.",
+                (null, _) => $"Air of the room not read: {UsualCelsius} °C is assumed.",
+                _ => $"Humidity of the room not read: {UsualHumidityPercent} % is assumed.",
+            });
+            room = room with { Celsius = room.Celsius ?? UsualCelsius, HumidityPercent = room.HumidityPercent ?? UsualHumidityPercent };
         }
 
         if (room.Light is null)

@@ -25,6 +25,36 @@ public class AdvisorTests
         Assert.Contains(answer.Assumed, note => note.Text.Contains("No emulsions given", StringComparison.Ordinal));
     }
 
+    /// <summary>Two of the usual kinds cost the same here, and no stencil lasts ten million impressions: neither leaves an empty bracket.</summary>
+    [Theory]
+    [InlineData("300")]
+    [InlineData("10000000")]
+    public void No_sentence_holds_an_empty_bracket_or_begins_small(string run)
+    {
+        var answer = Ask(("ink", "plastisol"), ("run", run));
+        Assert.All(answer.Plan.Because, sentence =>
+        {
+            Assert.DoesNotContain("()", sentence, StringComparison.Ordinal);
+            Assert.False(char.IsLower(sentence[0]), sentence);
+        });
+    }
+
+    [Fact]
+    public void What_was_told_of_the_room_is_not_said_to_be_assumed()
+    {
+        var assumed = Ask(("ink", "plastisol"), ("run", "300"), ("humidity", "75%")).Assumed;
+        Assert.DoesNotContain(assumed, note => note.Text.Contains("75 %", StringComparison.Ordinal));
+        Assert.Contains(assumed, note => note.Text == "Air of the room not read: 23 °C is assumed.");
+    }
+
+    [Fact]
+    public void Of_a_long_list_of_emulsions_the_first_are_named_and_the_rest_counted()
+    {
+        var shop = new Shop { Emulsions = [.. Enumerable.Range(1, 30).Select(i => new StencilEmulsion { Id = $"kind {i}", Family = EmulsionFamily.DualCure })] };
+        var told = Assert.Single(AskShop(shop, ("ink", "plastisol"), ("run", "300")).Facts, fact => fact.StartsWith("emulsions weighed", StringComparison.Ordinal));
+        Assert.EndsWith("kind 12 and 18 others", told, StringComparison.Ordinal);
+    }
+
     /// <summary>A plastisol-only emulsion breaks down in water-based and discharge ink. Common practice, no source.</summary>
     [Theory]
     [InlineData("water-based")]

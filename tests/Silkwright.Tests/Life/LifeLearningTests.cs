@@ -37,6 +37,17 @@ public class LifeLearningTests
         Assert.True(learnt.Factor.High / learnt.Factor.Low < 0.6 * usual.High / usual.Low);
     }
 
+    /// <summary>Whatever breaks them, a shop whose every stencil broke at 300 is not told that the next will print 1,000.</summary>
+    [Theory]
+    [InlineData(8)]
+    [InlineData(100)]
+    public void A_shop_whose_stencils_all_break_early_is_not_promised_a_run(int stencils)
+    {
+        CountedStencil[] early = [.. Enumerable.Range(0, stencils).Select(_ => Stencil("a", 300, true))];
+        var life = StencilLife.Of(Case(1000) with { Learnt = new LifeLearning(early).For("a", Case(1000)) });
+        Assert.True(life.FinishPercent.Value < 50, $"{life.FinishPercent.Value}");
+    }
+
     [Fact]
     public void A_sound_stencil_that_ran_longer_never_shortens_the_life() =>
         Gen.Select(Any.Array[0, 6], Gen.Long[1, 30_000], Gen.Long[1, 30_000]).Sample((others, shorter, more) =>

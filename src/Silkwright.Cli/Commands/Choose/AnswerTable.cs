@@ -44,7 +44,7 @@ internal static class AnswerTable
             lines.Figure(contender.Id, contender.Cost.Total, money);
             foreach (var line in CostPicture.Lines(contender.Cost, money))
                 lines.Line($"  {line}");
-            lines.Say($"  Cheapest in {standing.ChanceBestPercent:0} of 100 cases; at worst {money.Write(standing.WorstRegret)} dearer than the best.");
+            lines.Say($"  Cheapest in {standing.ChanceBestPercent:0} of 100 cases; at worst {Figures.TwoDigits(standing.WorstRegret)} {answer.Currency} dearer than the best.");
             if (answer.Plan.Beaten.FirstOrDefault(b => b.Emulsion.Id == contender.Id) is { } beaten)
                 lines.Say($"  Lost because {beaten.Why}.");
             lines.Say($"  {Bears(answer.Handling[i])}");
@@ -63,7 +63,7 @@ internal static class AnswerTable
         var room = handling.RoomLightMinutes is { } minutes
             ? $"A coated screen may lie {Figures.MinutesInterval(minutes)} in this room's light. "
             : "";
-        var either = handling.Forgiveness.SecondsEitherSide is { } seconds ? $", {ShownUnit.Seconds.Write(seconds)} either side of the aim" : "";
+        var either = handling.Forgiveness.SecondsEitherSide is { } seconds ? $", {Figures.TwoDigits(seconds)} s either side of the aim" : "";
         return $"{room}Once a step test has placed its window, {handling.Forgiveness.RightPercent:0} of 100 exposures at the aim land in it{either}.";
     }
 
