@@ -27,6 +27,8 @@ switch (args)
     case ["light", _, _]:
         LightBench.Run();
         return 0;
+    case ["fuzz", var cases, var first]:
+        return FuzzBench.Run(cases, first) ? 0 : 1;
     case ["web", var executable, var demo]:
         await WebBench.RunAsync(executable, demo);
         return 0;

@@ -9,13 +9,20 @@ namespace Silkwright.Film.Measuring;
 /// <param name="Frame">The frame they are to fit; none where it is not given.</param>
 public sealed record FilmQuestion(FilmOptions Options, Frame? Frame)
 {
-    private static readonly QuantityField Dpi = new("dpi", QuantityKind.Number, "resolution that overrules the film's own, in pixels an inch")
+    private static readonly QuantityField Dpi = new("dpi", QuantityKind.Number, "resolution that overrules the film's own, in pixels an inch; a PDF is drawn at 1200 when it is not given")
     {
         Least = FilmLimits.LeastDpi,
         Most = FilmLimits.MostDpi,
     };
 
     private static readonly ChoiceField Polarity = ChoiceField.Of<FilmPolarity>("polarity", "what prints: black on a positive (when not given), clear on a negative");
+
+    private static readonly QuantityField Page = new("page", QuantityKind.Number, "page of a PDF, the first when not given")
+    {
+        Least = 1,
+        Most = MostPages,
+        Whole = true,
+    };
 
     private static readonly QuantityField FrameWidth = new("frame-width", QuantityKind.Thickness, "inside width of the frame the films are to fit, for example 580mm")
     {
@@ -28,13 +35,16 @@ public sealed record FilmQuestion(FilmOptions Options, Frame? Frame)
     /// <summary>Common practice, no source: no frame of a textile press is 5 m long.</summary>
     private const double MostFrameUm = 5_000_000;
 
-    public static IReadOnlyList<QuestionField> Fields => [Dpi, Polarity, FrameWidth, FrameHeight];
+    /// <summary>Our own choice: more separations than any job has.</summary>
+    private const int MostPages = 10_000;
+
+    public static IReadOnlyList<QuestionField> Fields => [Dpi, Polarity, Page, FrameWidth, FrameHeight];
 
     /// <exception cref="Estimates.InputProblemException">Something typed is wrong.</exception>
     public static FilmQuestion Read(GivenTexts given)
     {
         ArgumentNullException.ThrowIfNull(given);
-        var options = new FilmOptions(given.Read(Dpi), given.Read<FilmPolarity>(Polarity) ?? FilmPolarity.Positive);
+        var options = new FilmOptions(given.Read(Dpi), given.Read<FilmPolarity>(Polarity) ?? FilmPolarity.Positive, Page: given.Read(Page) is >= 1 and <= MostPages and var page ? (int)page : 1);
         var (width, height) = (given.Read(FrameWidth), given.Read(FrameHeight));
         if (width is null != height is null)
             given.Problems.Add("A frame has two sides, and one is given.", given.Where(width is null ? FrameWidth : FrameHeight), "Give both, for example 580mm and 760mm.");

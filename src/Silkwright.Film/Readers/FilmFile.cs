@@ -8,7 +8,7 @@ public static class FilmFile
 {
     private static ReadOnlySpan<byte> PngSignature => [0x89, (byte)'P', (byte)'N', (byte)'G', 0x0D, 0x0A, 0x1A, 0x0A];
 
-    /// <summary>Opens a TIFF or PNG and checks its header; no pixels are read and nothing large is allocated.</summary>
+    /// <summary>Opens a TIFF, PNG or PDF and checks its header; no pixels are read and nothing large is allocated.</summary>
     /// <exception cref="InputProblemException">Missing, not a film, damaged, too large, or of a kind that is not read.</exception>
     public static IFilmSource Open(string path, FilmOptions options)
     {
@@ -27,6 +27,10 @@ public static class FilmFile
                 start = start[..got];
             }
 
+            if (start.StartsWith("%PDF-"u8))
+                return PdfFilm.Open(path, options);
+            if (options.Page != 1)
+                throw FilmProblems.NoPages(name, options.Page);
             if (start.SequenceEqual(PngSignature))
                 return PngFilm.Open(path, options);
             if (start.Length >= 4 && (start[..4].SequenceEqual("II*\0"u8) || start[..4].SequenceEqual("MM\0*"u8)))

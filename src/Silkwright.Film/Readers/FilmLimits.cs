@@ -27,6 +27,10 @@ public static class FilmLimits
     /// <summary>Films that are measured at once, whoever asks; the others wait. More would only take memory from each other.</summary>
     public const int FilmsAtOnce = 2;
 
+    /// <summary>Whether a film may have these sides. [px]</summary>
+    public static bool Takes(double width, double height) =>
+        width >= 1 && height >= 1 && width <= LongestSidePx && height <= LongestSidePx && width * height <= MostPixels;
+
     /// <summary>The widest part that is looked for at a resolution. [µm]</summary>
     /// <param name="dpi">[1/in]</param>
     public static double WidestLookedForUm(double dpi) => Math.Min(WidestPartUm, WidestPartPx * 25400 / dpi);

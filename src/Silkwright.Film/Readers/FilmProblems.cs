@@ -16,7 +16,7 @@ internal static class FilmProblems
     };
 
     public static InputProblemException NotAFilm(string name) =>
-        One("The file is neither a TIFF nor a PNG.", name, "Give a 1-bit or 8-bit TIFF, or a PNG.");
+        One("The file is neither a TIFF nor a PNG nor a PDF.", name, "Give a 1-bit or 8-bit TIFF, a PNG or a PDF.");
 
     public static InputProblemException Damaged(string name, string how) =>
         One($"The file is damaged or cut short: {how}.", name, "Copy or export the film again.");
@@ -39,14 +39,32 @@ internal static class FilmProblems
     public static InputProblemException NoDpi(string name) =>
         One("The file does not say its resolution.", name, "Give it with --dpi, for example --dpi 1200.");
 
+    public static InputProblemException NoPdfProgram(string name, string program) =>
+        One(
+            $"A PDF is drawn by the program {program}, which is not installed here.",
+            name,
+            "Install poppler's programs (on Debian and Ubuntu: apt install poppler-utils), or output the separation as a 1-bit TIFF.");
+
+    public static InputProblemException PdfTooSlow(string name) =>
+        One("Drawing the page takes too long.", name, "Give a lower resolution with --dpi, or output the separation as a 1-bit TIFF.");
+
+    public static InputProblemException PdfSize(string name, double widthMm, double heightMm, double dpi) =>
+        One(
+            Say($"The page is {widthMm:0} x {heightMm:0} mm; at {dpi:0.###} dpi that is more than a film may have."),
+            name,
+            Say($"A side may be 1 to {FilmLimits.LongestSidePx} px and the whole at most {FilmLimits.MostPixels / 1_000_000} megapixels. Give a lower resolution with --dpi, or crop the page."));
+
+    public static InputProblemException NoSuchPage(string name, int page, int pages) =>
+        One(Say($"There is no page {page}: the file has {pages}."), name, Say($"Give --page 1 to {pages}."));
+
+    public static InputProblemException NoPages(string name, int page) =>
+        One(Say($"Page {page} is asked for, and only a PDF's page can be chosen."), name, "Leave --page out, or export that page as a file of its own.");
+
     /// <summary>Checks a size before anything is allocated for it.</summary>
     public static void CheckSize(string name, long width, long height)
     {
-        if (width < 1 || height < 1 || width > FilmLimits.LongestSidePx || height > FilmLimits.LongestSidePx
-            || width * height > FilmLimits.MostPixels)
-        {
+        if (!FilmLimits.Takes(width, height))
             throw Size(name, width, height);
-        }
     }
 
     /// <summary>The resolution to use: the given one, else the file's.</summary>

@@ -65,7 +65,7 @@ internal sealed class PngFilm : IFilmSource
                 (bytes, above) = (above, bytes);
             }
         }
-        catch (Exception failure) when (failure is EndOfStreamException or InvalidDataException)
+        catch (Exception failure) when (failure is InvalidDataException or IOException)
         {
             throw FilmProblems.Damaged(name, "its pixels end early or cannot be unpacked");
         }

@@ -56,6 +56,9 @@ internal sealed record PngHeader
         }
     }
 
+    /// <summary>The check value of a chunk: PNG specification, third edition, annex D.</summary>
+    internal static uint Check(ReadOnlySpan<byte> kind, ReadOnlySpan<byte> bytes) => ~Crc(bytes, Crc(kind, uint.MaxValue));
+
     private static double? PhysicalDpi(byte[] chunk)
     {
         var (x, y) = (BinaryPrimitives.ReadUInt32BigEndian(chunk), BinaryPrimitives.ReadUInt32BigEndian(chunk.AsSpan(4)));
@@ -69,13 +72,11 @@ internal sealed record PngHeader
     {
         var bytes = new byte[count + 4];
         file.ReadExactly(bytes);
-        var crc = ~Crc(bytes.AsSpan(0, count), Crc(kind, uint.MaxValue));
-        if (crc != BinaryPrimitives.ReadUInt32BigEndian(bytes.AsSpan(count)))
+        if (Check(kind, bytes.AsSpan(0, count)) != BinaryPrimitives.ReadUInt32BigEndian(bytes.AsSpan(count)))
             throw FilmProblems.Damaged(name, "its header does not match its check value");
         return bytes[..count];
     }
 
-    /// <summary>PNG specification, third edition, annex D.</summary>
     private static uint Crc(ReadOnlySpan<byte> bytes, uint crc)
     {
         foreach (var one in bytes)

@@ -70,7 +70,7 @@ internal sealed class TiffFilm : IFilmSource
             read();
         }
         catch (Exception failure) when (failure is IndexOutOfRangeException or ArgumentException or NullReferenceException or IOException
-            or OverflowException or InvalidOperationException or DivideByZeroException or InvalidCastException or OutOfMemoryException)
+            or OverflowException or FormatException or NotSupportedException or NotImplementedException or InvalidOperationException or DivideByZeroException or InvalidCastException or OutOfMemoryException)
         {
             // The TIFF library meets damaged data with whatever exception its arrays throw.
             if (failure is OperationCanceledException)

@@ -2,6 +2,7 @@ using System.Net;
 using System.Net.Http.Json;
 using System.Text;
 using System.Text.Json.Nodes;
+using Silkwright.Film.TestFilms;
 
 namespace Silkwright.Web.Tests.Api;
 
@@ -129,6 +130,20 @@ public sealed class DocumentTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.True((bool?)document["job"]!["sameSize"]);
         Assert.True((bool?)document["job"]!["fitsFrame"]);
         Assert.Empty(Directory.GetFiles(web.FilmsFolder));
+    }
+
+    [Fact]
+    public async Task A_pdf_is_drawn_at_the_resolution_asked_for_and_says_so()
+    {
+        using var form = new MultipartFormDataContent { { new ByteArrayContent(PdfPageWriter.Make(72, 72, 0, "0 g 18 18 36 36 re f")), "film", "base.pdf" } };
+        var answer = await web.Browser.PostAsync("/api/film?dpi=300", form, Cancel);
+        var text = await answer.Content.ReadAsStringAsync(Cancel);
+        var installed = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Any(folder => File.Exists(Path.Combine(folder, "pdftoppm")));
+
+        Assert.Equal(installed ? HttpStatusCode.OK : HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Contains(installed ? "drawn at 300 dpi" : "poppler-utils", text, StringComparison.Ordinal);
+        if (installed)
+            Assert.Equal(25, (double)JsonNode.Parse(text)!["coveragePercent"]!, 0.5);
     }
 
     [Fact]

@@ -19,9 +19,9 @@ internal static class FilmCommand
                 ("silkwright film demo/films/night-heron-base.tif demo/films/night-heron-moon.tif --frame-width 580mm --frame-height 760mm", "and whether their images fit this frame"),
                 ("silkwright film demo/films/mill-lane-numbers.tif --dpi 1200 --polarity negative", "as if the file did not say its resolution, and clear printed"),
             ],
-            GoodToKnow = "Takes TIFF (1 bit or 8 bit; uncompressed, PackBits, LZW, CCITT G4) and PNG. Lines and gaps are right to one pixel, dots to two.",
+            GoodToKnow = "Takes TIFF (1 bit or 8 bit; uncompressed, PackBits, LZW, CCITT G4), PNG, and PDF where pdftoppm is installed. Greys are cut at the middle. Lines and gaps are right to one pixel, dots to two.",
         };
-        var files = new Argument<string[]>("FILE") { Description = "films: TIFF or PNG", Arity = ArgumentArity.OneOrMore };
+        var files = new Argument<string[]>("FILE") { Description = "films: TIFF, PNG or PDF", Arity = ArgumentArity.OneOrMore };
         verb.Add(files);
         var options = new QuestionOptions(verb, FilmQuestion.Fields);
         var json = Answer.JsonOption();
