@@ -5,6 +5,7 @@ using Silkwright.Web.Api;
 using Silkwright.Web.Jobs;
 using Silkwright.Web.Look;
 using Silkwright.Web.Measuring;
+using Silkwright.Web.Pictures;
 
 namespace Silkwright.Web;
 
@@ -86,6 +87,7 @@ public static class SilkwrightWeb
         _ = app.UseAntiforgery();
         LookEndpoints.Map(app);
         FilmPictures.Map(app);
+        MoirePictures.Map(app);
         MeasuringEndpoints.Map(app);
         ApiEndpoints.Map(app);
         _ = app.MapOpenApi();

@@ -66,6 +66,15 @@ public static class MoireDocument
         }
     }
 
+    /// <summary>A halftone on a mesh and its plainest beat.</summary>
+    public static JsonObject Of(MoireChoice choice)
+    {
+        var document = new JsonObject { ["rulingLpi"] = choice.RulingPerCm * LinesPerInchPerCm, ["angleDegrees"] = choice.AngleDegrees };
+        document.AddIfThere("pattern", choice.Pattern is { } pattern ? Of(pattern) : null);
+        document["visibilityAtWorst"] = choice.VisibilityAtWorst;
+        return document;
+    }
+
     private static JsonArray Choices(IReadOnlyList<MoireChoice> choices, Func<MoireChoice, JsonObject> named) => new([.. choices.Select(choice =>
     {
         var entry = named(choice);

@@ -51,6 +51,7 @@ public static class PlanDocument
 
         document.AddIfThere("requiredFilmDensityUv", plan.Exposure?.RequiredFilmDensityUv);
         document["detail"] = DetailOf(plan);
+        document.AddIfThere("moire", MoireOf(plan.Moire));
         AddInk(document["ink"]!.AsObject(), plan.Ink);
         document.AddIfThere("life", LifeOf(plan));
         document.AddIfThere("cost", CostOf(plan.Cost));
@@ -111,6 +112,18 @@ public static class PlanDocument
         document["drivers"] = DriversOf(window.Drivers);
         if (window.OpensBy.Count > 0)
             document["opensBy"] = DocumentJson.Of(window.OpensBy);
+        return document;
+    }
+
+    private static JsonObject? MoireOf(MoireVerdict? moire)
+    {
+        if (moire is null)
+            return null;
+        var document = MoireDocument.Of(moire.AsPlanned);
+        document["angleAssumed"] = moire.AngleAssumed;
+        document["sentence"] = moire.Sentence;
+        document.AddIfThere("betterAngle", moire.Angle is { } angle ? MoireDocument.Of(angle) : null);
+        document.AddIfThere("betterRuling", moire.Ruling is { } ruling ? MoireDocument.Of(ruling) : null);
         return document;
     }
 

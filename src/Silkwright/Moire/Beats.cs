@@ -30,7 +30,7 @@ public static class Beats
                 {
                     var vector = a.Vector - b.Vector;
                     var contrast = ContrastOfStrength * a.Strength * b.Strength;
-                    var timesSeen = Seen(vector, contrast, asked.ViewingMm, dots);
+                    var timesSeen = Seen(vector, contrast, asked.ViewingMm, dots, LeastTimesSeen);
                     if (timesSeen >= LeastTimesSeen)
                         patterns.Add(pattern(a, b) with { Vector = vector, Contrast = contrast, TimesSeen = timesSeen });
                 }
@@ -61,10 +61,11 @@ public static class Beats
             {
                 foreach (var b in other)
                 {
-                    // Even at the eye's best it would not be plainer than one already found: most pairs end here.
+                    // Both stand strongest first: from here on none could be plainer than the one found, even at the eye's best.
                     var contrast = ContrastOfStrength * a.Strength * b.Strength;
-                    if (contrast > Visibility.ContrastFor(worst))
-                        worst = Math.Max(worst, Seen(a.Vector - b.Vector, contrast, asked.ViewingMm, dots));
+                    if (contrast <= Visibility.ContrastFor(worst))
+                        break;
+                    worst = Math.Max(worst, Seen(a.Vector - b.Vector, contrast, asked.ViewingMm, dots, worst));
                 }
             }
         }
@@ -72,11 +73,18 @@ public static class Beats
         return worst;
     }
 
-    private static double Seen(GratingVector vector, double contrast, double viewingMm, double? dotsPerCm)
+    /// <param name="vector">The beat.</param>
+    /// <param name="contrast">[1]</param>
+    /// <param name="viewingMm">[mm]</param>
+    /// <param name="dotsPerCm">Ruling of the dots it lies among; none where threads and knit beat. [1/cm]</param>
+    /// <param name="least">Only what is seen more plainly than this is worked out. [1]</param>
+    private static double Seen(GratingVector vector, double contrast, double viewingMm, double? dotsPerCm, double least)
     {
-        var perCm = vector.PerCm;
-        var seen = vector.PeriodMm <= LongestMm && EyeSensitivity.CyclesPerDegree(perCm, viewingMm) <= EyeSensitivity.FinestPerDegree;
-        return seen ? Visibility.TimesSeen(contrast, perCm, viewingMm, dotsPerCm) : 0;
+        var left = dotsPerCm is { } dots ? contrast * Visibility.AmongDots(vector, dots) : contrast;
+        if (left <= Visibility.ContrastFor(least))
+            return 0;
+        var seen = vector.PeriodMm <= LongestMm && EyeSensitivity.CyclesPerDegree(vector.PerCm, viewingMm) <= EyeSensitivity.FinestPerDegree;
+        return seen ? Visibility.TimesSeen(left, vector.PerCm, viewingMm) : 0;
     }
 
     private static List<(Harmonic[] One, Harmonic[] Other, double? DotsPerCm, Func<Harmonic, Harmonic, MoirePattern> Pattern)> Pairs(MoireCase asked)
@@ -91,7 +99,7 @@ public static class Beats
         if (asked is { KnitWalesPerCm: { } wales, KnitCoursesPerCm: { } courses })
         {
             var knit = Lattice.OfKnit(wales, courses);
-            var half = threads.Where(thread => thread.Orders.First > 0 || (thread.Orders.First == 0 && thread.Orders.Second > 0)).ToArray();
+            var half = threads.Where(thread => Lattice.IsHalf(thread.Orders)).ToArray();
             pairs.Add((dots, knit, asked.RulingPerCm, (a, b) => Bare with { Ruling = a.Orders, Knit = b.Orders }));
             pairs.Add((half, knit, null, (a, b) => Bare with { Thread = a.Orders, Knit = b.Orders }));
         }

@@ -21,41 +21,42 @@ public static class Lattice
 
     private const int MiddleTonePercent = 50;
 
-    /// <summary>Strength by k₁² + k₂², the most over all tones. Worked out once: it is the same for every ruling.</summary>
-    private static readonly double[] StrongestDots = Strengths(
+    /// <summary>A halftone's orders, one of each pair that differs by its sign alone.</summary>
+    private static readonly OrderPair[] RulingOrders = [.. Orders(MostRulingOrder).Where(IsHalf)];
+
+    private static readonly OrderPair[] ThreadOrders = [.. Orders(MostThreadOrder)];
+
+    /// <summary>Each order with the most it reaches over all tones. Worked out once: it is the same for every ruling.</summary>
+    private static readonly (OrderPair Order, double Strength)[] StrongestDots = Dots(
         order => Enumerable.Range(LightestTonePercent, MiddleTonePercent - LightestTonePercent + 1).Max(tone => Math.Abs(DotStrength(order, tone))));
 
     /// <summary>A halftone's overtones, one of each pair that differs by its sign alone.</summary>
     /// <param name="rulingPerCm">Lines per centimetre. [1/cm]</param>
     /// <param name="angleDegrees">Counter-clockwise from the film's horizontal. [degrees]</param>
     /// <param name="tonePercent">One tone, 0 to 100; each overtone at its strongest where none is named. [%]</param>
-    /// <returns>Strengths as shares of the print that is ink.</returns>
-    public static Harmonic[] OfDots(double rulingPerCm, double angleDegrees, double? tonePercent)
-    {
-        var strengths = tonePercent is { } tone ? Strengths(order => Math.Abs(DotStrength(order, tone))) : StrongestDots;
-        return [.. Orders(MostRulingOrder)
-            .Where(order => order.First > 0 || (order.First == 0 && order.Second > 0))
-            .Select(order => Of(order, rulingPerCm, rulingPerCm, angleDegrees, strengths[SquareOf(order)]))];
-    }
+    /// <returns>Strengths as shares of the print that is ink, the strongest first.</returns>
+    public static Harmonic[] OfDots(double rulingPerCm, double angleDegrees, double? tonePercent) => Of(
+        rulingPerCm, rulingPerCm, angleDegrees, tonePercent is { } tone ? Dots(order => Math.Abs(DotStrength(order, tone))) : StrongestDots);
 
     /// <summary>A mesh's overtones.</summary>
     /// <param name="mesh">The mesh; square openings between straight threads.</param>
     /// <param name="angleDegrees">Counter-clockwise from the film's horizontal. [degrees]</param>
-    /// <returns>Strengths as shares of the mean that passes.</returns>
+    /// <returns>Strengths as shares of the mean that passes, the strongest first.</returns>
     public static Harmonic[] OfThreads(MeshFabric mesh, double angleDegrees)
     {
         var open = 1 - (mesh.CountPerCm * mesh.ThreadUm / 10_000);
-        return [.. Orders(MostThreadOrder).Select(order => Of(
-            order, mesh.CountPerCm, mesh.CountPerCm, angleDegrees, Math.Abs(Trig.Sinc(order.First * open) * Trig.Sinc(order.Second * open))))];
+        var strengths = Enumerable.Range(0, MostThreadOrder + 1).Select(order => Math.Abs(Trig.Sinc(order * open))).ToArray();
+        return Of(mesh.CountPerCm, mesh.CountPerCm, angleDegrees, Threads(strengths));
     }
 
     /// <summary>A knit's overtones: wales upright, courses level, the garment laid square to the film.</summary>
     /// <param name="walesPerCm">[1/cm]</param>
     /// <param name="coursesPerCm">[1/cm]</param>
-    /// <returns>Strengths as shares of the print's mean.</returns>
-    public static Harmonic[] OfKnit(double walesPerCm, double coursesPerCm) =>
-        [.. Orders(MostThreadOrder).Select(order => Of(
-            order, walesPerCm, coursesPerCm, 0, KnitStrengths[Math.Abs(order.First)] * KnitStrengths[Math.Abs(order.Second)]))];
+    /// <returns>Strengths as shares of the print's mean, the strongest first.</returns>
+    public static Harmonic[] OfKnit(double walesPerCm, double coursesPerCm) => Of(walesPerCm, coursesPerCm, 0, Threads(KnitStrengths));
+
+    /// <summary>One of the two orders that differ by their sign alone.</summary>
+    internal static bool IsHalf(OrderPair order) => order.First > 0 || (order.First == 0 && order.Second > 0);
 
     /// <summary>Fourier coefficient of round dots on a square lattice; above half the tone, of round holes.</summary>
     /// <param name="order">√(k₁² + k₂²). [1], above 0.</param>
@@ -76,13 +77,17 @@ public static class Lattice
         where first != 0 || second != 0
         select new OrderPair(first, second);
 
-    private static Harmonic Of(OrderPair order, double firstPerCm, double secondPerCm, double angleDegrees, double strength) => new(
-        order,
-        (order.First * GratingVector.Of(firstPerCm, angleDegrees)) + (order.Second * GratingVector.Of(secondPerCm, angleDegrees + 90)),
-        strength);
+    private static Harmonic[] Of(double firstPerCm, double secondPerCm, double angleDegrees, (OrderPair Order, double Strength)[] strengths)
+    {
+        var (first, second) = (GratingVector.Of(firstPerCm, angleDegrees), GratingVector.Of(secondPerCm, angleDegrees + 90));
+        return Array.ConvertAll(strengths, one => new Harmonic(one.Order, (one.Order.First * first) + (one.Order.Second * second), one.Strength));
+    }
 
-    private static double[] Strengths(Func<double, double> ofOrder) =>
-        [.. Enumerable.Range(0, (2 * MostRulingOrder * MostRulingOrder) + 1).Select(square => square == 0 ? 0 : ofOrder(Math.Sqrt(square)))];
+    /// <summary>Orders of dots, the strongest first.</summary>
+    private static (OrderPair Order, double Strength)[] Dots(Func<double, double> strength) =>
+        [.. RulingOrders.Select(order => (order, strength(double.Hypot(order.First, order.Second)))).OrderByDescending(one => one.Item2)];
 
-    private static int SquareOf(OrderPair order) => (order.First * order.First) + (order.Second * order.Second);
+    /// <summary>Orders of rows that cross, the strongest first.</summary>
+    private static (OrderPair Order, double Strength)[] Threads(double[] strengths) =>
+        [.. ThreadOrders.Select(order => (order, strengths[Math.Abs(order.First)] * strengths[Math.Abs(order.Second)])).OrderByDescending(one => one.Item2)];
 }

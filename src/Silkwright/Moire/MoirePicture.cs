@@ -8,9 +8,9 @@ namespace Silkwright.Moire;
 public sealed record MoirePicture(int WidthPx, int HeightPx, double MmPerPx, byte[] Grey)
 {
     /// <summary>Periods of the plainest beat across the picture.</summary>
-    private const double Periods = 5;
+    private const double Periods = 10;
 
-    private const double NarrowestMm = 12;
+    private const double NarrowestMm = 20;
 
     /// <summary>Wider, a picture of this many pixels no longer shows the dots. [mm]</summary>
     private const double WidestMm = 80;
@@ -23,7 +23,14 @@ public sealed record MoirePicture(int WidthPx, int HeightPx, double MmPerPx, byt
 
     public double WidthMm => WidthPx * MmPerPx;
 
-    /// <summary>Draws a case from its geometry, point by point; wide enough for five periods of its plainest beat.</summary>
+    /// <summary>How wide a case is drawn. [mm]</summary>
+    public static double WidthFor(MoireCase asked)
+    {
+        var plainest = Beats.Of(asked).FirstOrDefault(pattern => pattern is { Ruling: not null, Thread: not null });
+        return Math.Clamp(Periods * (plainest?.Vector.PeriodMm ?? 0), NarrowestMm, WidestMm);
+    }
+
+    /// <summary>Draws a case from its geometry, point by point; wide enough for ten periods of its plainest beat.</summary>
     /// <param name="asked">Halftone and mesh; the knit is not drawn.</param>
     /// <param name="widthPx">[px], 1 or more.</param>
     /// <param name="heightPx">[px], 1 or more.</param>
@@ -31,8 +38,7 @@ public sealed record MoirePicture(int WidthPx, int HeightPx, double MmPerPx, byt
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(widthPx);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(heightPx);
-        var plainest = Beats.Of(asked).FirstOrDefault(pattern => pattern is { Ruling: not null, Thread: not null });
-        var widthMm = Math.Clamp(Periods * (plainest?.Vector.PeriodMm ?? 0), NarrowestMm, WidestMm);
+        var widthMm = WidthFor(asked);
         var step = widthMm / widthPx / Points;
         var grey = new byte[widthPx * heightPx];
         var drawing = new Drawing(asked);

@@ -27,24 +27,27 @@ public static class MoireSearch
     private const int MostChoices = 5;
 
     /// <summary>The case as it is asked.</summary>
-    public static MoireChoice AsAsked(MoireCase asked)
-    {
-        var worst = Enumerable.Range(-StepsOfDoubt, (2 * StepsOfDoubt) + 1)
-            .Max(step => WorstOfCounts(asked with { AngleDegrees = asked.AngleDegrees + (step * AngleStepDegrees) }));
-        return Choice(asked, worst);
-    }
+    public static MoireChoice AsAsked(MoireCase asked) => Choice(asked, WorstWithinDoubt(asked));
 
-    /// <summary>The halftone angles that beat least, each the best of its neighbourhood; the quietest first.</summary>
+    /// <summary>The halftone angles that beat least, in half degrees against the threads over a quarter turn, each the best of its neighbourhood; the quietest first.</summary>
     public static IReadOnlyList<MoireChoice> BestAngles(MoireCase asked)
     {
-        var alone = Enumerable.Range(0, AngleSteps)
-            .AsParallel().AsOrdered()
-            .Select(step => WorstOfCounts(asked with { AngleDegrees = step * AngleStepDegrees }))
-            .ToArray();
+        var alone = new double[AngleSteps];
+        // Without a knit, halftone and mesh are two square lattices: what is seen at an angle to the threads is seen at its mirror too.
+        var last = asked.KnitWalesPerCm is null ? AngleSteps / 2 : AngleSteps - 1;
+        for (var step = 0; step <= last; step++)
+        {
+            alone[step] = WorstOfCounts(AtStep(step));
+            if (asked.KnitWalesPerCm is null)
+                alone[(AngleSteps - step) % AngleSteps] = alone[step];
+        }
+
         var within = Enumerable.Range(0, AngleSteps)
             .Select(step => Enumerable.Range(step - StepsOfDoubt, (2 * StepsOfDoubt) + 1).Max(near => alone[(near + AngleSteps) % AngleSteps]))
             .ToArray();
-        return [.. Valleys(within, round: true).Select(step => Choice(asked with { AngleDegrees = step * AngleStepDegrees }, within[step]))];
+        return [.. Valleys(within, round: true).Select(step => Choice(AtStep(step), within[step]))];
+
+        MoireCase AtStep(int step) => asked with { AngleDegrees = (((asked.MeshAngleDegrees + (step * AngleStepDegrees)) % 90) + 90) % 90 };
     }
 
     /// <summary>The rulings near the one asked that beat least at the angle asked, whole lines to the inch; the quietest first.</summary>
@@ -52,15 +55,17 @@ public static class MoireSearch
     {
         var lpi = asked.RulingPerCm * LinesPerInchPerCm;
         var (from, to) = ((int)Math.Ceiling(lpi * (1 - RulingReach)), (int)Math.Floor(lpi * (1 + RulingReach)));
-        var choices = Enumerable.Range(from, to - from + 1)
-            .Select(whole => AsAsked(asked with { RulingPerCm = whole / LinesPerInchPerCm }))
-            .ToArray();
-        return [.. Valleys([.. choices.Select(choice => choice.VisibilityAtWorst)], round: false).Select(i => choices[i])];
+        var cases = Enumerable.Range(from, to - from + 1).Select(whole => asked with { RulingPerCm = whole / LinesPerInchPerCm }).ToArray();
+        var within = Array.ConvertAll(cases, WorstWithinDoubt);
+        return [.. Valleys(within, round: false).Select(i => Choice(cases[i], within[i]))];
     }
 
     /// <summary>Every mesh with the ruling and angle asked; the quietest first.</summary>
     public static IReadOnlyList<MoireChoice> Meshes(MoireCase asked, IEnumerable<MeshFabric> onHand) =>
         [.. onHand.Select(mesh => AsAsked(asked with { Mesh = mesh })).OrderBy(choice => choice.VisibilityAtWorst)];
+
+    private static double WorstWithinDoubt(MoireCase asked) => Enumerable.Range(-StepsOfDoubt, (2 * StepsOfDoubt) + 1)
+        .Max(step => WorstOfCounts(asked with { AngleDegrees = asked.AngleDegrees + (step * AngleStepDegrees) }));
 
     private static double WorstOfCounts(MoireCase asked)
     {

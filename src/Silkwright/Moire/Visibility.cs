@@ -20,15 +20,23 @@ public static class Visibility
     /// <param name="contrast">[1], 0 or more.</param>
     /// <param name="perCm">The beat. [1/cm]</param>
     /// <param name="viewingMm">From eye to print at the nearest. [mm]</param>
-    /// <param name="hiddenByPerCm">The halftone whose own dots hide beats as fine as they; none in a solid. [1/cm]</param>
-    /// <remarks>docs/engines/moire.md, equation 7. The part played by the dots, 1/(1 + (f/ruling)⁴), is our own judgement.</remarks>
-    public static double TimesSeen(double contrast, double perCm, double viewingMm, double? hiddenByPerCm)
+    /// <remarks>docs/engines/moire.md, equation 7.</remarks>
+    public static double TimesSeen(double contrast, double perCm, double viewingMm)
     {
         // People step back and come near: a beat is seen from where it is plainest.
         var near = EyeSensitivity.CyclesPerDegree(perCm, viewingMm);
         var far = EyeSensitivity.CyclesPerDegree(perCm, Math.Max(viewingMm, FarthestViewingMm));
-        var eye = EyeSensitivity.At(Math.Clamp(EyeSensitivity.BestPerDegree, near, far));
-        return contrast * eye * (hiddenByPerCm is { } dots ? 1 / (1 + Math.Pow(perCm / dots, 4)) : 1) / LeastContrast;
+        return contrast * EyeSensitivity.At(Math.Clamp(EyeSensitivity.BestPerDegree, near, far)) / LeastContrast;
+    }
+
+    /// <summary>Share of a beat's contrast that dots as fine as it leave to be seen. Our own judgement. [1]</summary>
+    /// <param name="beat">The beat.</param>
+    /// <param name="dotsPerCm">The halftone's ruling. [1/cm]</param>
+    /// <remarks>1/(1 + (f/ruling)⁴): docs/engines/moire.md, equation 7.</remarks>
+    public static double AmongDots(GratingVector beat, double dotsPerCm)
+    {
+        var square = ((beat.XPerCm * beat.XPerCm) + (beat.YPerCm * beat.YPerCm)) / (dotsPerCm * dotsPerCm);
+        return 1 / (1 + (square * square));
     }
 
     /// <summary>Least contrast that could ever be seen as plainly as that: nothing below is worth working out. [1]</summary>

@@ -27,6 +27,9 @@ public sealed record ColourPlan
     /// <summary>Whether this mesh holds this artwork.</summary>
     public required DetailVerdict Detail { get; init; }
 
+    /// <summary>How its halftone beats with this mesh; none without a halftone.</summary>
+    public MoireVerdict? Moire { get; init; }
+
     /// <summary>The recommended emulsion; none when no emulsion of the shop may be used.</summary>
     public StencilEmulsion? Emulsion { get; init; }
 

@@ -31,8 +31,8 @@ public sealed class MoireTests
         Assert.Equal(0, (await ShellRun.Of([.. Line.Split(' '), "--picture", svg])).ExitCode);
         Assert.Equal([0x89, 0x50, 0x4E, 0x47], (await File.ReadAllBytesAsync(png, TestContext.Current.CancellationToken))[..4]);
         var drawing = XDocument.Parse(await File.ReadAllTextAsync(svg, TestContext.Current.CancellationToken)).Root!;
-        Assert.Equal("12mm", drawing.Attribute("width")!.Value);
-        Assert.StartsWith("0 0 12 ", drawing.Attribute("viewBox")!.Value, StringComparison.Ordinal);
+        Assert.Equal("20mm", drawing.Attribute("width")!.Value);
+        Assert.StartsWith("0 0 20 ", drawing.Attribute("viewBox")!.Value, StringComparison.Ordinal);
         // the measure under the picture is the plainest beat's period, 3 x 25 against 90: 10/15 mm
         Assert.Contains("h0.6667v", drawing.Elements().Single(e => e.Name.LocalName == "path").Attribute("d")!.Value, StringComparison.Ordinal);
     }

@@ -16,11 +16,11 @@ public class MoirePictureTests
     }
 
     [Fact]
-    public void It_is_wide_enough_for_five_beats_and_not_so_wide_that_dots_vanish()
+    public void It_is_wide_enough_for_ten_beats_and_not_so_wide_that_dots_vanish()
     {
         var asked = new MoireCase { Mesh = new MeshFabric(43, 80), RulingPerCm = 45 / 2.54, AngleDegrees = 22.5 };
         var picture = MoirePicture.Of(asked, 90, 56);
-        Assert.InRange(picture.WidthMm, 12, 80);
-        Assert.Equal(Math.Max(12, 5 * Beats.Of(asked)[0].Vector.PeriodMm), picture.WidthMm, 1e-9);
+        Assert.InRange(picture.WidthMm, 20, 80);
+        Assert.Equal(Math.Max(20, 10 * Beats.Of(asked)[0].Vector.PeriodMm), picture.WidthMm, 1e-9);
     }
 }
