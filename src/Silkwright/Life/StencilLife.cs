@@ -155,9 +155,9 @@ public static class StencilLife
     private static Note CountedNote(LearntLife learnt) => new(
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{(learnt.Counted == 0 ? "No such stencil was" : $"Of such stencils {learnt.Counted} {(learnt.Counted == 1 ? "was" : "were")}")} counted in this shop")
-        + (learnt.Counted == 0 ? "" : $", {learnt.Broke} to the end")
-        + (learnt.Others == 0 ? "" : $", and {learnt.Others} others")
+            $"Of such stencils {(learnt.Counted == 0 ? "none" : learnt.Counted)} {(learnt.Counted > 1 ? "were" : "was")} counted in this shop")
+        + (learnt.Broke == 0 ? "" : $", {learnt.Broke} until it broke")
+        + (learnt.Others == 0 ? "" : $", of others {learnt.Others}")
         + string.Create(
             CultureInfo.InvariantCulture,
             $": sound ones are taken to last {learnt.Factor.Value:0.0#} times the trade's rule of thumb ({learnt.Factor.Low:0.0#} to {learnt.Factor.High:0.0#})."),

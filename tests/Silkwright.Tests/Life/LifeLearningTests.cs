@@ -23,7 +23,7 @@ public class LifeLearningTests
             Learnt = new LifeLearning([Stencil("a", 9000, true), Stencil("A", 12_000, false), Stencil("b", 3000, false)]).For("a", Case(2000)),
         });
         Assert.Equal(Ground.MeasuredHere, life.MedianImpressions.Ground);
-        Assert.Contains(life.Notes, note => note.Text.StartsWith("Of such stencils 2 were counted in this shop, 1 to the end, and 1 others", StringComparison.Ordinal));
+        Assert.Contains(life.Notes, note => note.Text.StartsWith("Of such stencils 2 were counted in this shop, 1 until it broke, of others 1:", StringComparison.Ordinal));
     }
 
     [Fact]
