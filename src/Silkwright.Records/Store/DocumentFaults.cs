@@ -36,6 +36,8 @@ internal static partial class DocumentFaults
             problems.Add("Nobody is named.", where, "Give the name of the person who did it, as the shop calls them.");
         else if (person.Length > LongestText)
             problems.Add($"The name is longer than {LongestText} characters.", where, "Give the person's name alone.");
+        else if (!IsKeepable(person) || person.Any(char.IsControl))
+            problems.Add("The name holds characters that cannot be seen.", where, "Type the person's name again.");
     }
 
     public static void Why(ProblemList problems, string where, string? why)
@@ -44,6 +46,8 @@ internal static partial class DocumentFaults
             problems.Add("No reason is given.", where, "Say in a few words what changed and why.");
         else if (why.Length > LongestText)
             problems.Add($"The reason is longer than {LongestText} characters.", where, "Shorten it.");
+        else if (!IsKeepable(why))
+            problems.Add("The reason holds characters that cannot be kept.", where, "Type it again.");
     }
 
     public static void JsonObject(ProblemList problems, string where, string text)

@@ -57,4 +57,7 @@ public sealed record ShelfAnswer
     public IReadOnlyList<ShelfMonth> Months { get; init; } = [];
 
     public IReadOnlyList<Note> Notes { get; init; } = [];
+
+    /// <summary>Another wish was answered with the next best shelf: the same emulsions at the same cost.</summary>
+    public bool IsSecondBest(OtherShelf other) => SecondBest is { } second && second.MonthlyCost == other.MonthlyCost && second.Keep.SequenceEqual(other.Keep);
 }

@@ -31,9 +31,9 @@ public static class ShelfSentences
         var saves = change.SavesPerMonth switch
         {
             null => "Today's shelf does not serve every job.",
-            > 0 and var saved => $"Against today's shelf, which costs {Figures.Exact(change.TodayMonthlyCost!.Value)}, that saves {Amount(saved, answer.Doubt?.SavesPerMonth, answer)} a month.",
-            < 0 and var saved => $"Today's shelf costs {Figures.Exact(-saved)} a month less, but breaks a rule of the case.",
-            _ => $"It costs {Figures.Exact(change.TodayMonthlyCost!.Value)} a month.",
+            > 0 and var saved => $"Against today's shelf, which costs {Today(change.TodayMonthlyCost!.Value, answer)}, that saves {Amount(saved, answer.Doubt?.SavesPerMonth, answer)} a month.",
+            < 0 and var saved => $"Today's shelf costs {Amount(-saved, null, answer)} a month less, but breaks a rule of the case.",
+            _ => $"It costs {Amount(change.TodayMonthlyCost!.Value, null, answer)} a month.",
         };
         return $"{same}{drop}{take}{resize}{saves}";
     }
@@ -48,13 +48,19 @@ public static class ShelfSentences
     public static IEnumerable<string> Others(ShelfAnswer answer)
     {
         if (answer.SecondBest is { } second)
-            yield return $"The next best shelf ({List(second.Keep)}) {Dearer(second, answer.Doubt?.SecondBest, answer)}.";
-        if (answer.OneMore is { } more)
+        {
+            var also = IsSecond(answer.OneMore) ? ", and the best with one more" : IsSecond(answer.OneFewer) ? ", and the best with one fewer" : "";
+            yield return $"The next best shelf{also} ({List(second.Keep)}) {Dearer(second, answer.Doubt?.SecondBest, answer)}.";
+        }
+
+        if (answer.OneMore is { } more && !IsSecond(more))
             yield return $"Keeping one more ({List(more.Keep)}) {Dearer(more, answer.Doubt?.OneMore, answer)}.";
-        if (answer.OneFewer is { } fewer)
+        if (answer.OneFewer is { } fewer && !IsSecond(fewer))
             yield return $"Keeping one fewer ({List(fewer.Keep)}) {Dearer(fewer, answer.Doubt?.OneFewer, answer)}.";
-        else if (answer.Keep.Count > 1)
+        else if (answer.OneFewer is null && answer.Keep.Count > 1)
             yield return "With one fewer not every job can be made.";
+
+        bool IsSecond(OtherShelf? other) => other is not null && answer.IsSecondBest(other);
     }
 
     /// <summary>Empty where nothing is known of it.</summary>
@@ -79,6 +85,11 @@ public static class ShelfSentences
             ? $"{Figures.Value(known)}{Currency(answer)} ({interval})"
             : $"{Figures.Exact(value)}{Currency(answer)}";
     }
+
+    /// <summary>Today's cost, no finer than what is saved beside it.</summary>
+    private static string Today(double cost, ShelfAnswer answer) => answer.Doubt?.SavesPerMonth is { } saves && saves.High > saves.Low
+        ? $"{Figures.Like(saves, cost)}{Currency(answer)}"
+        : Amount(cost, null, answer);
 
     private static string Currency(ShelfAnswer answer) => answer.Currency is { } name ? $" {name}" : "";
 

@@ -41,15 +41,31 @@ internal static class QuestionEndpoints
 
     private static void Add(
         IEndpointRouteBuilder api, string path, string summary, IReadOnlyList<QuestionField> fields, Func<GivenTexts, JsonObject> answer) =>
-        api.MapGet(path, (HttpRequest request) => Documents.Ok(answer(Given(request))))
+        api.MapGet(path, (HttpRequest request) =>
+            {
+                ThrowIfUnknown(request, [.. fields.Select(field => field.Name)]);
+                return Documents.Ok(answer(Given(request)));
+            })
             .WithSummary(summary)
             .WithDescription(Describe(fields))
             .Produces<JsonObject>()
             .ProducesProblem(StatusCodes.Status400BadRequest);
 
     /// <summary>For one emulsion of each usual kind, or out of what <c>shelf</c> names: <see cref="AskedShelf"/>.</summary>
-    private static async Task<IResult> Choose(HttpRequest request, JobDesk desk, CancellationToken cancel) =>
-        Documents.Ok(EmulsionAnswerDocument.Of(await AskedQuestion.Of(request.Query).AnswerAsync(desk, cancel)));
+    private static async Task<IResult> Choose(HttpRequest request, JobDesk desk, CancellationToken cancel)
+    {
+        ThrowIfUnknown(request, [.. EmulsionQuestion.Fields.Select(field => field.Name), AskedQuestion.ShelfField]);
+        return Documents.Ok(EmulsionAnswerDocument.Of(await AskedQuestion.Of(request.Query).AnswerAsync(desk, cancel)));
+    }
+
+    /// <summary>A misspelt name left aside would be an answer to another question; the shell refuses it too.</summary>
+    private static void ThrowIfUnknown(HttpRequest request, IReadOnlyList<string> known)
+    {
+        var problems = new ProblemList();
+        foreach (var name in request.Query.Keys.Where(name => !known.Contains(name, StringComparer.OrdinalIgnoreCase)))
+            problems.Add($"'{name}' is no part of this question.", name, $"Ask with {string.Join(", ", known)}.");
+        problems.ThrowIfAny();
+    }
 
     private static string Describe(IReadOnlyList<QuestionField> fields) =>
         string.Join("\n", fields.Select(f => $"{f.Name}: {f.Meaning}, for example {f.Example}."));

@@ -11,7 +11,8 @@ namespace Silkwright.Web.Questions;
 /// <param name="Shelf">Which emulsions are weighed, as the address says it; empty: one of each usual kind.</param>
 public sealed record AskedQuestion(IReadOnlyDictionary<string, string> Given, string Shelf)
 {
-    private const string ShelfName = "shelf";
+    /// <summary>The name by which an address says which emulsions are weighed.</summary>
+    public const string ShelfField = "shelf";
 
     /// <summary>Somebody has asked: anything at all was typed.</summary>
     public bool IsAsked => Given.Count > 0;
@@ -27,7 +28,7 @@ public sealed record AskedQuestion(IReadOnlyDictionary<string, string> Given, st
             .Select(field => KeyValuePair.Create(field.Name, Typed(field, query[field.Name].ToString().Trim())))
             .Where(given => given.Value.Length > 0)
             .ToDictionary(),
-        query[ShelfName].ToString().Trim());
+        query[ShelfField].ToString().Trim());
 
     /// <summary>The form asks for humidity in percent: a bare number there is one.</summary>
     private static string Typed(QuestionField field, string text) =>
@@ -62,7 +63,7 @@ public sealed record AskedQuestion(IReadOnlyDictionary<string, string> Given, st
     };
 
     private static InputProblemException Unknown(IEnumerable<string> known) => new(new Problem(
-        "There is no such shelf to choose from.", ShelfName, $"Ask for one of {string.Join(", ", known)}, or leave it out."));
+        "There is no such shelf to choose from.", ShelfField, $"Ask for one of {string.Join(", ", known)}, or leave it out."));
 
     /// <exception cref="InputProblemException">Something typed is wrong or missing; carries every fault. Or the kept catalogue is asked for, and none is kept.</exception>
     public async Task<EmulsionAnswer> AnswerAsync(JobDesk desk, CancellationToken cancel)

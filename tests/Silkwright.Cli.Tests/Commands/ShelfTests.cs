@@ -53,6 +53,16 @@ public sealed class ShelfTests : IDisposable
         Assert.All(run.Output.Split('\n'), row => Assert.InRange(row.TrimEnd().Length, 0, Surroundings.UsualColumns));
     }
 
+    /// <summary>In the demonstration's case the next best shelf is the best with one more, and its month costs carry the currency where a case names one.</summary>
+    [Fact]
+    public async Task The_table_tells_a_shelf_once_and_every_amount_with_its_currency()
+    {
+        Assert.Single((await ShellRun.Of("shelf", Demo)).Output.Split("Capillary film)").Skip(1));
+        var file = folder.Write("case.json", """{"currency": "EUR", "emulsions": [{"id": "A", "fixedCostPerMonth": 10, "keptToday": true}, {"id": "B", "fixedCostPerMonth": 2}], "jobs": [{"id": "tees", "screensPerMonth": 5, "costs": {"A": 9, "B": 3}}]}""");
+        var output = (await ShellRun.Of("shelf", file)).Output;
+        Assert.All(["keeping, EUR", "which costs 55 EUR"], said => Assert.Contains(said, output, StringComparison.Ordinal));
+    }
+
     /// <summary>By hand: 4500 g at 90 is 0.02 a gram and 8 a month, 900 g at 36 is 0.04 a gram: 20 screens of 25 g cost 18 or 20 a month, so the large one pays by 2.</summary>
     [Fact]
     public async Task Sizes_and_intervals_go_in_and_come_out_as_the_schemas_say()

@@ -54,6 +54,12 @@ public sealed class HostileRequestTests(RunningWeb web) : IClassFixture<RunningW
         await ToldAsync(await web.Browser.SendAsync(request, Cancel), status);
     }
 
+    /// <summary>A misspelt name left aside would be an answer to another question than the one asked.</summary>
+    [Theory]
+    [InlineData("/api/choose?ink=plastisol&run=500&humidty=90%25")]
+    [InlineData("/api/mesh?count=61/cm&thread=64um&tension=20")]
+    public async Task A_name_that_no_question_has_is_told(string address) => await ToldAsync(await web.Browser.GetAsync(address, Cancel), HttpStatusCode.BadRequest);
+
     /// <summary>
     /// A page of another origin may send text/plain without asking first (WHATWG Fetch, "CORS-safelisted request-header"), but not application/json.
     /// </summary>

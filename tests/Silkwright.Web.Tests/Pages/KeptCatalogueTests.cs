@@ -63,6 +63,7 @@ public sealed class KeptCatalogueTests : IAsyncLifetime
     [InlineData("", "by")]
     [InlineData("?by=Ines&basedOn=last", "basedOn")]
     [InlineData("?by=Ines&basedOn=7", "the kept catalogue")]
+    [InlineData("?by=a%00b", "by")]
     public async Task Nobody_named_and_a_revision_never_seen_are_told(string query, string where)
     {
         var answer = await web.Browser.PutAsync($"/api/catalogue{query}", Csv(First), Cancel);

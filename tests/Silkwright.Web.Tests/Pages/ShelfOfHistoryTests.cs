@@ -32,6 +32,14 @@ public sealed class ShelfOfHistoryTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_shelf_that_nobody_knows_is_a_bad_request_on_the_page_too()
+    {
+        using var page = await web.Browser.GetAsync("/shelf?shelf=attic", Cancel);
+        Assert.Equal(System.Net.HttpStatusCode.BadRequest, page.StatusCode);
+        Assert.Contains("no such shelf", await page.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Jobs_whose_films_were_never_measured_are_named()
     {
         _ = await web.Store.Jobs.SaveAsync("film", """{ "name": "With a film", "date": "2026-01-10", "run": 300, "colours": [ { "name": "White", "ink": "plastisol", "film": "white.tif" } ] }""", "Ines", "New", cancel: Cancel);

@@ -20,14 +20,15 @@ internal static class ShelfTable
         foreach (var sentence in sentences.Where(sentence => sentence.Length > 0))
             Prose.Write(console, "", sentence);
         foreach (var month in answer.Months)
-            Prose.Write(console, "  ", $"{month.Name} ({ShownUnit.Percent.Write(month.WeightPercent)}): {Figures.Exact(month.MonthlyCost)}");
+            Prose.Write(console, "  ", $"{month.Name} ({ShownUnit.Percent.Write(month.WeightPercent)}): {new ShownUnit(answer.Currency ?? "").Write(month.MonthlyCost)}");
         console.WriteLine();
         Notes.Print(answer.Notes, console);
     }
 
     private static Table Kept(ShelfCase shelf, ShelfAnswer answer)
     {
-        var table = new Table { Border = TableBorder.Simple }.AddColumns("emulsion", "today", "jobs", "screens a month", "fixed", "screens' cost");
+        var unit = answer.Currency is { } currency ? $", {currency}" : "";
+        var table = new Table { Border = TableBorder.Simple }.AddColumns("emulsion", "today", "jobs", "screens a month", $"keeping{unit}", $"screens' cost{unit}");
         var today = shelf.Emulsions.Where(emulsion => emulsion.KeptToday).Select(emulsion => emulsion.Id).ToHashSet();
         foreach (var use in answer.Uses)
         {
