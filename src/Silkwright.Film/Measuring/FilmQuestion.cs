@@ -1,5 +1,7 @@
 using Silkwright.Contracts;
+using Silkwright.Estimates;
 using Silkwright.Film.Readers;
+using Silkwright.Mesh;
 using Silkwright.Plans;
 
 namespace Silkwright.Film.Measuring;
@@ -7,7 +9,8 @@ namespace Silkwright.Film.Measuring;
 /// <summary>What the question about films asks for beside the files, the same in the shell and over HTTP.</summary>
 /// <param name="Options">What the files cannot say.</param>
 /// <param name="Frame">The frame they are to fit; none where it is not given.</param>
-public sealed record FilmQuestion(FilmOptions Options, Frame? Frame)
+/// <param name="Mesh">The mesh that is to hold them; none where it is not given.</param>
+public sealed record FilmQuestion(FilmOptions Options, Frame? Frame, WovenMesh? Mesh)
 {
     private static readonly QuantityField Dpi = new("dpi", QuantityKind.Number, "resolution that overrules the film's own, in pixels an inch; a PDF is drawn at 1200 when it is not given")
     {
@@ -24,23 +27,25 @@ public sealed record FilmQuestion(FilmOptions Options, Frame? Frame)
         Whole = true,
     };
 
-    private static readonly QuantityField FrameWidth = new("frame-width", QuantityKind.Thickness, "inside width of the frame the films are to fit, for example 580mm")
+    private static readonly QuantityField FrameWidth = new("frame-width", QuantityKind.Length, "inside width of the frame the films are to fit")
     {
         Above = 0,
-        Most = MostFrameUm,
+        Most = MostFrameMm,
     };
 
-    private static readonly QuantityField FrameHeight = FrameWidth with { Name = "frame-height", Meaning = "its inside height, for example 760mm" };
+    private static readonly QuantityField FrameHeight = FrameWidth with { Name = "frame-height", Meaning = "its inside height" };
+
+    private static readonly TextField MeshText = new("mesh", "a mesh: what of the films is finer than it can hold is counted", "61/cm,64um");
 
     /// <summary>Common practice, no source: no frame of a textile press is 5 m long.</summary>
-    private const double MostFrameUm = 5_000_000;
+    private const double MostFrameMm = 5000;
 
     /// <summary>Our own choice: more separations than any job has.</summary>
     private const int MostPages = 10_000;
 
-    public static IReadOnlyList<QuestionField> Fields => [Dpi, Polarity, Page, FrameWidth, FrameHeight];
+    public static IReadOnlyList<QuestionField> Fields => [Dpi, Polarity, Page, MeshText, FrameWidth, FrameHeight];
 
-    /// <exception cref="Estimates.InputProblemException">Something typed is wrong.</exception>
+    /// <exception cref="InputProblemException">Something typed is wrong.</exception>
     public static FilmQuestion Read(GivenTexts given)
     {
         ArgumentNullException.ThrowIfNull(given);
@@ -48,7 +53,31 @@ public sealed record FilmQuestion(FilmOptions Options, Frame? Frame)
         var (width, height) = (given.Read(FrameWidth), given.Read(FrameHeight));
         if (width is null != height is null)
             given.Problems.Add("A frame has two sides, and one is given.", given.Where(width is null ? FrameWidth : FrameHeight), "Give both, for example 580mm and 760mm.");
+        var mesh = MeshOf(given);
         given.ThrowIfAny();
-        return new FilmQuestion(options, width is { } w && height is { } h ? new Frame { InsideWidthMm = w / 1000, InsideHeightMm = h / 1000 } : null);
+        return new FilmQuestion(options, width is { } w && height is { } h ? new Frame { InsideWidthMm = w, InsideHeightMm = h } : null, mesh);
+    }
+
+    private static WovenMesh? MeshOf(GivenTexts given)
+    {
+        if (given.Read(MeshText) is not { } text)
+            return null;
+        var parts = text.Split(',');
+        if (parts.Length != 2)
+        {
+            given.Problems.Add($"'{text}' is not a mesh.", given.Where(MeshText), $"Write its count and its thread with a comma between, for example {MeshText.Example}.");
+            return null;
+        }
+
+        try
+        {
+            return MeshQuestion.Answer(new GivenTexts(
+                new Dictionary<string, string> { [MeshQuestion.Count.Name] = parts[0], [MeshQuestion.Thread.Name] = parts[1] }, given.Where(MeshText) + ", "));
+        }
+        catch (InputProblemException fault)
+        {
+            given.Problems.AddRange(fault.Problems);
+            return null;
+        }
     }
 }

@@ -25,7 +25,7 @@ internal static class FilmEndpoints
                 films.Add((reading.Measurement with { File = FilmDoor.NameOf(upload) }, reading.MegapixelsPerSecond));
             }
 
-            return Documents.Ok(FilmDocument.Of(films, question.Frame));
+            return Documents.Ok(FilmDocument.Of(films, question.Frame, question.Mesh));
         })
         .WithSummary("What films demand, and whether those of one job agree")
         .WithDescription($"Body: multipart/form-data with the films of one job. In the query string:\n{string.Join("\n", FilmQuestion.Fields.Select(f => $"{f.Name}: {f.Meaning}."))}")

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using Silkwright.Artwork;
 using Silkwright.Estimates;
+using Silkwright.Mesh;
 using Silkwright.Plans;
 
 namespace Silkwright.Contracts;
@@ -11,18 +12,19 @@ public static class FilmDocument
     /// <summary>Measured films of one job.</summary>
     /// <param name="films">Each with the speed of its measuring [Mpx/s]; none where the measurement was kept from before.</param>
     /// <param name="frame">A frame they are to fit.</param>
+    /// <param name="mesh">A mesh that is to hold them.</param>
     /// <remarks>One film's fields also stand at the top of the document, so that a program with one film need not look in the list.</remarks>
-    public static JsonObject Of(IReadOnlyList<(FilmMeasurement Film, double? MegapixelsPerSecond)> films, Frame? frame = null)
+    public static JsonObject Of(IReadOnlyList<(FilmMeasurement Film, double? MegapixelsPerSecond)> films, Frame? frame = null, WovenMesh? mesh = null)
     {
         var together = Together([.. films.Select(one => one.Film)], frame);
         var document = DocumentJson.Start("film");
         if (films is [var only])
         {
-            foreach (var (name, value) in Film(only.Film, only.MegapixelsPerSecond))
+            foreach (var (name, value) in Film(only.Film, only.MegapixelsPerSecond, mesh))
                 document[name] = value?.DeepClone();
         }
 
-        document["films"] = new JsonArray([.. films.Select(one => (JsonNode)Film(one.Film, one.MegapixelsPerSecond))]);
+        document["films"] = new JsonArray([.. films.Select(one => (JsonNode)Film(one.Film, one.MegapixelsPerSecond, mesh))]);
         if (films.Count > 1 || frame is not null)
             document["job"] = FilmsTogetherDocument.Of(together);
         document["notes"] = DocumentJson.Of([.. films.SelectMany(one => NotesOn(one.Film)), .. TogetherNotes(films.Count, together)]);
@@ -55,11 +57,12 @@ public static class FilmDocument
             yield return new Note("fitsFrame is left out: no frame is given.");
     }
 
-    private static JsonObject Film(FilmMeasurement film, double? megapixelsPerSecond)
+    private static JsonObject Film(FilmMeasurement film, double? megapixelsPerSecond, WovenMesh? mesh)
     {
         var document = new JsonObject
         {
             ["file"] = film.File,
+            ["words"] = Words(film, mesh),
             ["widthPx"] = film.WidthPx,
             ["heightPx"] = film.HeightPx,
             ["dpi"] = film.Dpi,
@@ -83,9 +86,29 @@ public static class FilmDocument
             ["areaPercent"] = width.AreaPercent,
         })]);
         document["halftones"] = new JsonArray([.. film.Halftones.Select(zone => (JsonNode)Halftone(zone))]);
+        document.AddIfThere("finerThanMesh", mesh is null ? null : Finer(FilmOnMesh.Of(film, mesh)));
         document.AddIfThere("megapixelsPerSecond", megapixelsPerSecond);
         return document;
     }
+
+    /// <summary>What a film demands in one sentence, metric.</summary>
+    public static string Words(FilmMeasurement film, WovenMesh? mesh) => FilmWords.Of(
+        film, mesh,
+        um => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{um / 1000:0.000} mm"),
+        mm => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{mm:0.0} mm"));
+
+    private static JsonObject Finer(FilmOnMesh on) => new()
+    {
+        ["countPerCm"] = on.Mesh.Fabric.CountPerCm,
+        ["threadUm"] = on.Mesh.Fabric.ThreadUm,
+        ["smallestLineUm"] = on.Mesh.SmallestLineUm.Value,
+        ["smallestDotUm"] = on.Mesh.SmallestDotUm.Value,
+        ["lines"] = on.Lines,
+        ["gaps"] = on.Gaps,
+        ["mayBeMore"] = on.MayBeMore,
+        ["dotZones"] = on.DotZones,
+        ["holeZones"] = on.HoleZones,
+    };
 
     private static JsonObject Counts(FilmCounts counts) => new() { ["image"] = counts.Image, ["gap"] = counts.Gap };
 

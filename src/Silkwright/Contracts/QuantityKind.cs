@@ -22,6 +22,13 @@ public sealed class QuantityKind
         new QuantityUnit("mil", LengthUnit.Mil, "mils", "thou"),
         new QuantityUnit("in", LengthUnit.Inch, "inch"));
 
+    /// <summary>Frames and films. Kept in millimetres.</summary>
+    public static readonly QuantityKind Length = new(
+        "a length", "580mm", "mm",
+        new QuantityUnit("mm", LengthUnit.Millimeter),
+        new QuantityUnit("cm", LengthUnit.Centimeter),
+        new QuantityUnit("in", LengthUnit.Inch, "inch"));
+
     /// <summary>Height above the sea. Kept in metres.</summary>
     public static readonly QuantityKind Height = new(
         "a height", "300m", "m",

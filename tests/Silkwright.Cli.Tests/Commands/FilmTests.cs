@@ -26,7 +26,7 @@ public sealed class FilmTests : IDisposable
     [Fact]
     public async Task The_films_of_one_job_are_held_against_each_other_for_a_program()
     {
-        var run = await ShellRun.Of(["film", .. Films, "--frame-width", "180mm", "--frame-height", "300mm", "--json"]);
+        var run = await ShellRun.Of(["film", .. Films, "--frame-width", "180mm", "--frame-height", "300mm", "--mesh", "61/cm,64um", "--json"]);
         Assert.Equal(0, run.ExitCode);
         Assert.Empty(SchemaCheck.Faults("film.json", run.Document));
         var job = run.Document["job"]!;
@@ -51,6 +51,30 @@ public sealed class FilmTests : IDisposable
         var run = await ShellRun.Of("film", Path.Combine(folder.Path, "base.tif"), "--json");
         Assert.Empty(SchemaCheck.Faults("film.json", run.Document));
         Assert.Null(run.Document["job"]);
+    }
+
+    /// <summary>The register marks' lines, 0.2 mm, are the finest that prints here.</summary>
+    [Theory]
+    [InlineData("120/cm,34um", "nothing finer than the mesh 120/34 can hold")]
+    [InlineData("21/cm,150um", "lines and 0 gaps finer than the mesh 21/150 can hold")]
+    public async Task A_film_is_told_in_one_sentence_and_held_against_a_mesh(string mesh, string says)
+    {
+        var run = await ShellRun.Of("film", Path.Combine(folder.Path, "base.tif"), "--mesh", mesh);
+        var text = string.Join(' ', run.Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains("Finest line 0.1", text, StringComparison.Ordinal);
+        Assert.Contains(says, text, StringComparison.Ordinal);
+        Assert.Contains("% of its area.", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("61", "not a mesh")]
+    [InlineData("61/cm,64", "--mesh, thread")]
+    [InlineData("61/cm,200um", "no opening is left")]
+    public async Task A_mesh_that_is_none_is_a_fault(string mesh, string says)
+    {
+        var run = await ShellRun.Of("film", Path.Combine(folder.Path, "base.tif"), "--mesh", mesh);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains(says, run.Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -121,14 +121,15 @@ public sealed class DocumentTests(RunningWeb web) : IClassFixture<RunningWeb>
             { new ByteArrayContent(SmallFilm.Png), "film", "base.png" },
             { new ByteArrayContent(SmallFilm.Png), "film", "moon.png" },
         };
-        var answer = await web.Browser.PostAsync("/api/film?frame-width=500mm&frame-height=50cm", form, Cancel);
+        var answer = await web.Browser.PostAsync("/api/film?frame-width=500mm&frame-height=50", form, Cancel);
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
-        answer = await web.Browser.PostAsync("/api/film?frame-width=500mm&frame-height=500mm", form, Cancel);
+        answer = await web.Browser.PostAsync("/api/film?frame-width=500mm&frame-height=50cm&mesh=61/cm,64um", form, Cancel);
         var document = JsonNode.Parse(await answer.Content.ReadAsStringAsync(Cancel))!;
 
         Assert.Equal(["base.png", "moon.png"], document["films"]!.AsArray().Select(film => (string?)film!["file"]));
         Assert.True((bool?)document["job"]!["sameSize"]);
         Assert.True((bool?)document["job"]!["fitsFrame"]);
+        Assert.Equal(0, (int)document["films"]![0]!["finerThanMesh"]!["lines"]!);
         Assert.Empty(Directory.GetFiles(web.FilmsFolder));
     }
 

@@ -14,7 +14,7 @@ internal static class FilmCommand
         {
             Examples =
             [
-                ("silkwright film demo/films/lantern-walk-base.tif", "one film"),
+                ("silkwright film demo/films/lantern-walk-base.tif --mesh 61/cm,64um", "one film, and what of it this mesh cannot hold"),
                 ("silkwright film demo/films/night-heron-base.tif demo/films/night-heron-moon.tif --json", "the films of one job, held against each other, for a program"),
                 ("silkwright film demo/films/night-heron-base.tif demo/films/night-heron-moon.tif --frame-width 580mm --frame-height 760mm", "and whether their images fit this frame"),
                 ("silkwright film demo/films/mill-lane-numbers.tif --dpi 1200 --polarity negative", "as if the file did not say its resolution, and clear printed"),
@@ -34,9 +34,9 @@ internal static class FilmCommand
                 (path, progress, stop) => FilmWork.MeasureAsync(path, question.Options, progress, surroundings, stop),
                 surroundings, cancel);
             if (parse.GetValue(json))
-                Answer.WriteJson(FilmDocument.Of([.. readings.Select(reading => (reading.Measurement, (double?)reading.MegapixelsPerSecond))], question.Frame), surroundings);
+                Answer.WriteJson(FilmDocument.Of([.. readings.Select(reading => (reading.Measurement, (double?)reading.MegapixelsPerSecond))], question.Frame, question.Mesh), surroundings);
             else
-                FilmTable.Print(readings, question.Frame, Answer.Console(surroundings));
+                FilmTable.Print(readings, question, Answer.Console(surroundings));
             return ExitCode.Done;
         });
         return verb;

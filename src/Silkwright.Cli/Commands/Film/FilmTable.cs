@@ -3,6 +3,7 @@ using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
 using Silkwright.Film.Measuring;
+using Silkwright.Mesh;
 using Silkwright.Plans;
 using Spectre.Console;
 
@@ -14,12 +15,12 @@ internal static class FilmTable
     /// <summary>Places told; the document has them all.</summary>
     private const int PlacesTold = 5;
 
-    public static void Print(IReadOnlyList<FilmReading> readings, Frame? frame, IAnsiConsole console)
+    public static void Print(IReadOnlyList<FilmReading> readings, FilmQuestion question, IAnsiConsole console)
     {
         foreach (var reading in readings)
-            Print(reading, console);
-        if (readings.Count > 1 || frame is not null)
-            Print(FilmDocument.Together([.. readings.Select(reading => reading.Measurement)], frame), console);
+            Print(reading, question.Mesh, console);
+        if (readings.Count > 1 || question.Frame is not null)
+            Print(FilmDocument.Together([.. readings.Select(reading => reading.Measurement)], question.Frame), console);
     }
 
     private static void Print(FilmsTogether together, IAnsiConsole console)
@@ -37,10 +38,11 @@ internal static class FilmTable
     /// <summary>Nothing below a hundredth has a sign.</summary>
     private static string Hundredths(double value) => $"{Math.Round(value, 2) + 0.0:0.00}";
 
-    private static void Print(FilmReading reading, IAnsiConsole console)
+    private static void Print(FilmReading reading, WovenMesh? mesh, IAnsiConsole console)
     {
         var film = reading.Measurement;
         console.WriteLine($"{PlainText.Of(film.File)}: {film.WidthPx} x {film.HeightPx} px at {Figures.Exact(film.Dpi)} dpi, {ShownUnit.Millimetres.WriteBoth(film.WidthMm)} x {ShownUnit.Millimetres.WriteBoth(film.HeightMm)}");
+        Prose.Write(console, "  ", FilmDocument.Words(film, mesh));
         var sheet = new Table { Border = TableBorder.Simple }.AddColumns("", "prints", "gap");
         sheet.AddRow("Share of the film", ShownUnit.Percent.Write(film.CoveragePercent), ShownUnit.Percent.Write(100 - film.CoveragePercent));
         sheet.AddRow("Pieces", Figures.Whole(film.Components.Image), Figures.Whole(film.Components.Gap));
