@@ -20,8 +20,8 @@ public static class EmulsionQuestion
 
     public static readonly QuantityField Pace = new("pace", QuantityKind.Number, "screens the shop makes a day, all emulsions together")
     {
-        Above = 0,
-        Most = 10_000,
+        Least = InputLimits.LeastScreensPerDay,
+        Most = InputLimits.MostScreensPerDay,
     };
 
     public static readonly ChoiceField Work = ChoiceField.Of<WorkKind>("work", "what kind of work it is");

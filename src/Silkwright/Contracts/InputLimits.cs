@@ -113,4 +113,10 @@ public static class InputLimits
 
     /// <summary>A sentence that says which sheet or test.</summary>
     public const int LongestCatalogueSource = 300;
+
+    /// <summary>Fewer than one screen in a hundred days is no pace, and more than the largest shops make is a slip. [1/d]</summary>
+    public const double LeastScreensPerDay = 0.01;
+
+    /// <inheritdoc cref="LeastScreensPerDay"/>
+    public const double MostScreensPerDay = 5000;
 }

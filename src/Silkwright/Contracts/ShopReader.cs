@@ -47,13 +47,26 @@ public static class ShopReader
             PressWash = root["pressWash"].Choice<PressWash>(),
             RemakeMinutes = root["remakeMinutes"].Number("min", 0, InputLimits.MostStopMinutes),
             SpareMinutes = root["spareMinutes"].Number("min", 0, InputLimits.MostStopMinutes),
-            ScreensPerDay = root["screensPerDay"].Number("1/d", 0.01, 5000),
+            ScreensPerDay = root["screensPerDay"].Number("1/d", InputLimits.LeastScreensPerDay, InputLimits.MostScreensPerDay),
         };
         Twice(shop.Emulsions.Select(emulsion => emulsion.Id), "emulsions", "Give each its own id; two lots of one emulsion are two entries.");
         Twice(shop.Troughs.Select(trough => trough.Id), "troughs", "Give each its own id.");
         Twice(shop.Lamps.Select(lamp => lamp.Id), "lamps", "Give each its own id.");
         foreach (var emulsion in shop.Emulsions.Where(emulsion => emulsion.SensitiveToNm <= emulsion.SensitiveFromNm))
             problems.Add($"The light {emulsion.Id} answers to ends before it begins.", $"{where}: emulsions: sensitiveToNm", "Give sensitiveFromNm as the shorter wavelength.");
+        for (var i = 0; i < shop.Emulsions.Count; i++)
+        {
+            var emulsion = shop.Emulsions[i];
+            ContainerPrice[] sizes = emulsion.Price is { } price ? [price, .. emulsion.OtherSizes] : [.. emulsion.OtherSizes];
+            foreach (var twice in sizes.GroupBy(size => size.Grams).Where(same => same.Key > 0 && same.Count() > 1))
+            {
+                problems.Add(
+                    $"{emulsion.Id} is sold by {Figures.Plain(twice.Key)} g at two prices.",
+                    $"{where}: emulsions[{i}].otherSizes",
+                    "List each size once, at the price the shop would pay.");
+            }
+        }
+
         ShopReferences.Check(readings, shop, problems);
         problems.ThrowIfAny();
         return shop;

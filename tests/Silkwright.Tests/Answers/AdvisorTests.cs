@@ -47,6 +47,13 @@ public class AdvisorTests
         Assert.Contains(assumed, note => note.Text == "Air of the room not read: 23 °C is assumed.");
     }
 
+    /// <summary>A pace that SHOP.json refuses is refused when typed: both doors take 0.01 to 5000 screens a day.</summary>
+    [Theory]
+    [InlineData("0.001")]
+    [InlineData("5001")]
+    public void A_pace_that_no_shop_has_is_told(string pace) =>
+        Assert.Equal("pace", Assert.Single(Assert.Throws<InputProblemException>(() => Ask(("ink", "plastisol"), ("run", "300"), ("pace", pace))).Problems).Where);
+
     [Fact]
     public void Of_a_long_list_of_emulsions_the_first_are_named_and_the_rest_counted()
     {

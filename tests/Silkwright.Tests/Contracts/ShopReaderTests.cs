@@ -30,6 +30,20 @@ public class ShopReaderTests
         Assert.Equal("P P S | P s", StrokeText.Write(strokes));
     }
 
+    /// <summary>One size at two prices says nothing of what the shop pays: it is told where it stands, before anything is measured.</summary>
+    [Fact]
+    public void A_container_size_told_twice_is_a_fault_of_the_emulsion()
+    {
+        var fault = Assert.Throws<InputProblemException>(() => ShopReader.Read(
+            """
+            {"emulsions": [{"id": "A", "family": "diazo", "price": {"grams": 900, "cost": 20}},
+             {"id": "B", "family": "diazo", "price": {"grams": 4500, "cost": 90}, "otherSizes": [{"grams": 900, "cost": 25}, {"grams": 4500, "cost": 80}]}]}
+            """,
+            "shop.json"));
+        var problem = Assert.Single(fault.Problems);
+        Assert.Equal(("B is sold by 4\u202f500 g at two prices.", "shop.json: emulsions[1].otherSizes"), (problem.What, problem.Where));
+    }
+
     [Fact]
     public void A_frame_takes_the_colour_of_the_shops_own_mesh_of_that_name()
     {
