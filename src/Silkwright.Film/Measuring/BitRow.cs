@@ -42,20 +42,32 @@ internal static class BitRow
         var count = 0;
         var carry = 0UL;
         for (var i = 0; i < row.Length; i++)
-        {
-            var word = row[i];
-            var change = word ^ ((word >> 1) | (carry << 63));
-            carry = word & 1;
-            while (change != 0)
-            {
-                var at = BitOperations.LeadingZeroCount(change);
-                edges[count++] = (i << 6) + at;
-                change ^= 1UL << (63 - at);
-            }
-        }
+            count = Edges(row[i], ref carry, i, edges, count);
 
         if ((count & 1) == 1)
             edges[count++] = width;
+        return count;
+    }
+
+    /// <summary>Writes where one word changes, and before it.</summary>
+    /// <param name="word">The word.</param>
+    /// <param name="carry">The last pixel before the word; then its own last.</param>
+    /// <param name="place">The word's number in its row.</param>
+    /// <param name="edges">Where to.</param>
+    /// <param name="count">Numbers there.</param>
+    /// <returns>Numbers there then.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static int Edges(ulong word, ref ulong carry, int place, Span<int> edges, int count)
+    {
+        var change = word ^ ((word >> 1) | (carry << 63));
+        carry = word & 1;
+        while (change != 0)
+        {
+            var at = BitOperations.LeadingZeroCount(change);
+            edges[count++] = (place << 6) + at;
+            change ^= 1UL << (63 - at);
+        }
+
         return count;
     }
 

@@ -85,7 +85,7 @@ internal static class FilmComponents
         var done = 0;
         try
         {
-            _ = Parallel.For(0, bands.Length, new ParallelOptions { CancellationToken = cancel }, b =>
+            _ = Parallel.For(0, bands.Length, new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = Environment.ProcessorCount }, b =>
             {
                 var band = bands[b] = new ComponentBand(width, new ComponentTally(specks), new ComponentTally(specks));
                 var first = b * bandRows;

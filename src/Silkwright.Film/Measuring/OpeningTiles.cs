@@ -45,7 +45,10 @@ internal sealed class OpeningTiles(PackedBitmap bits, FilmCells cells, bool gap,
         if (only is not null)
             wanted.KeepIn(only);
         var tiles = wanted.Tiles(DiscOpening.TileWords(diameter), DiscOpening.TileRows(diameter), join: 2);
-        _ = Parallel.ForEach(Partitioner.Create(tiles, loadBalance: true), new ParallelOptions { CancellationToken = cancel }, tile =>
+
+        // No more at once than there are cores, or threads that wait for others would each bring a kernel of their own.
+        var cores = new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = Environment.ProcessorCount };
+        _ = Parallel.ForEach(Partitioner.Create(tiles, loadBalance: true), cores, tile =>
         {
             if (!kernels.TryTake(out var kernel))
                 kernel = new DiscOpening();

@@ -10,21 +10,20 @@ internal static class ResiduePieces
     public static void Find(PackedBitmap bits, bool gap, SparseBitmap residue, Action<Blob> piece, CancellationToken cancel)
     {
         var pieces = new BandComponents(piece);
-        var row = new ulong[bits.Stride];
         var edges = new int[bits.Width + 2];
         var touches = new bool[(bits.Width / 2) + 2];
         for (var y = 0; y < bits.Height; y++)
         {
             if (residue.IsBlank(y))
             {
-                pieces.AddRow([], y);
+                if (!pieces.LastRow.IsEmpty || y == 0)
+                    pieces.AddRow([], y);
                 continue;
             }
 
             if ((y & 255) == 0)
                 cancel.ThrowIfCancellationRequested();
-            residue.CopyRow(y, row);
-            var count = BitRow.Edges(row, bits.Width, edges);
+            var count = residue.Edges(y, edges);
             for (var i = 0; i < count; i += 2)
                 touches[i / 2] = Touches(bits, gap, residue, y, edges[i], edges[i + 1]);
             pieces.AddRow(edges.AsSpan(0, count), y, touches);

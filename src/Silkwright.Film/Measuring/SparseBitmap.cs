@@ -16,6 +16,9 @@ internal sealed class SparseBitmap
     private readonly bool[] written;
     private readonly int across;
 
+    /// <summary>Blank blocks that were given up, to be written again.</summary>
+    private readonly Stack<ulong[]> spare = new();
+
     /// <summary>A blank one of a film's size.</summary>
     public SparseBitmap(PackedBitmap film)
     {
@@ -47,33 +50,37 @@ internal sealed class SparseBitmap
     {
         ref var block = ref blocks[Block(y, word)];
         var there = Volatile.Read(ref block);
-        if (there is null)
-        {
-            var made = new ulong[BlockWords * BlockRows];
-            there = Interlocked.CompareExchange(ref block, made, null) ?? made;
-        }
-        else if (there == Full)
-        {
-            var copy = (ulong[])Full.Clone();
-            var was = Interlocked.CompareExchange(ref block, copy, Full);
-            there = was == Full ? copy : was!;
-        }
-
+        if (there is null || there == Full)
+            there = Made(ref block, there);
         written[y] = true;
         return ref there[Place(y, word)];
     }
 
-    /// <summary>Copies a row out.</summary>
-    public void CopyRow(int y, Span<ulong> into)
+    /// <summary>Writes where a row changes: starts and ends of its runs in turn.</summary>
+    /// <param name="y">The row.</param>
+    /// <param name="edges">Room for <see cref="Width"/> + 2 numbers.</param>
+    /// <returns>How many numbers were written; even.</returns>
+    public int Edges(int y, Span<int> edges)
     {
-        for (var word = 0; word < Stride; word += BlockWords)
+        var (count, carry, first) = (0, 0UL, y / BlockRows * across);
+        for (var i = 0; i < across; i++)
         {
-            var part = into.Slice(word, Math.Min(BlockWords, Stride - word));
-            if (blocks[Block(y, word)] is { } block)
-                block.AsSpan(Place(y, word), part.Length).CopyTo(part);
-            else
-                part.Clear();
+            if (blocks[first + i] is not { } block)
+            {
+                if (carry == 1)
+                    edges[count++] = i * BlockWords * 64;
+                carry = 0;
+                continue;
+            }
+
+            var part = block.AsSpan(y % BlockRows * BlockWords, BlockWords);
+            for (var k = 0; k < BlockWords; k++)
+                count = BitRow.Edges(part[k], ref carry, (i * BlockWords) + k, edges, count);
         }
+
+        if ((count & 1) == 1)
+            edges[count++] = Width;
+        return count;
     }
 
     /// <summary>Sets pixels of a row from <paramref name="from"/> up to but not <paramref name="to"/>.</summary>
@@ -94,32 +101,53 @@ internal sealed class SparseBitmap
         }
     }
 
-    /// <summary>Lets blocks whose pixels are all set share one, and blank ones have none.</summary>
+    /// <summary>Lets blocks whose pixels are all set share one. No other thread may write meanwhile.</summary>
     public void Compact()
     {
         for (var i = 0; i < blocks.Length; i++)
         {
             if (blocks[i] is not { } block || block == Full)
                 continue;
-            if (PackedRows.IsAll(block, ulong.MaxValue))
-                blocks[i] = Full;
-            else if (PackedRows.IsAll(block, 0))
-                blocks[i] = null;
+            if (!PackedRows.IsAll(block, ulong.MaxValue))
+                continue;
+            GiveUp(block);
+            blocks[i] = Full;
         }
     }
 
-    /// <summary>Blanks every row; the memory stays, to be written again.</summary>
+    /// <summary>Blanks every row; the memory stays, to be written again. No other thread may write meanwhile.</summary>
     public void Clear()
     {
         for (var i = 0; i < blocks.Length; i++)
         {
-            if (blocks[i] == Full)
-                blocks[i] = null;
-            else
-                blocks[i]?.AsSpan().Clear();
+            if (blocks[i] is { } block && block != Full)
+                GiveUp(block);
+            blocks[i] = null;
         }
 
         written.AsSpan().Clear();
+    }
+
+    private ulong[] Made(ref ulong[]? block, ulong[]? was)
+    {
+        lock (spare)
+        {
+            // Another thread may have made it while this one waited.
+            if (block != was)
+                return block!;
+            if (!spare.TryPop(out var made))
+                made = new ulong[BlockWords * BlockRows];
+            if (was == Full)
+                made.AsSpan().Fill(ulong.MaxValue);
+            Volatile.Write(ref block, made);
+            return made;
+        }
+    }
+
+    private void GiveUp(ulong[] block)
+    {
+        block.AsSpan().Clear();
+        spare.Push(block);
     }
 
     private static int Place(int y, int word) => (y % BlockRows * BlockWords) + (word % BlockWords);

@@ -8,24 +8,37 @@ internal sealed class DotGrid
     private readonly DotShape[] dots;
     private readonly int across;
     private readonly int down;
+
+    /// <summary>Where each row of cells begins in <see cref="order"/>.</summary>
     private readonly int[] first;
+
+    /// <summary>Numbers of the dots, by cell.</summary>
     private readonly int[] order;
+
+    /// <summary>Column of the cell of each of <see cref="order"/>.</summary>
+    private readonly int[] column;
 
     public DotGrid(DotShape[] dots, int width, int height)
     {
         this.dots = dots;
         across = (width / CellPx) + 1;
         down = (height / CellPx) + 1;
-        first = new int[(across * down) + 1];
+        first = new int[down + 1];
+        var cells = new long[dots.Length];
         order = new int[dots.Length];
-        foreach (var dot in dots)
-            first[Cell(dot)]++;
-        for (var c = 0; c < across * down; c++)
-            first[c + 1] += first[c];
+        column = new int[dots.Length];
+        for (var i = 0; i < dots.Length; i++)
+        {
+            var (x, y) = (Clamp(dots[i].X, across), Clamp(dots[i].Y, down));
+            (cells[i], order[i]) = (((((long)y * across) + x) << 32) | (uint)i, i);
+            first[y + 1]++;
+        }
 
-        // Now the end of each cell; laid from the last dot to the first, it becomes its start.
-        for (var i = dots.Length - 1; i >= 0; i--)
-            order[--first[Cell(dots[i])]] = i;
+        Array.Sort(cells, order);
+        for (var y = 0; y < down; y++)
+            first[y + 1] += first[y];
+        for (var k = 0; k < order.Length; k++)
+            column[k] = Clamp(dots[order[k]].X, across);
     }
 
     public DotShape[] Dots => dots;
@@ -43,7 +56,8 @@ internal sealed class DotGrid
         var (top, bottom) = (Clamp(y - reach, down), Clamp(y + reach, down));
         for (var cy = top; cy <= bottom; cy++)
         {
-            for (var k = first[(cy * across) + left]; k < first[(cy * across) + right + 1]; k++)
+            var end = first[cy + 1];
+            for (var k = FirstFrom(left, first[cy], end); k < end && column[k] <= right; k++)
             {
                 var i = order[k];
                 var (dx, dy) = (dots[i].X - x, dots[i].Y - y);
@@ -58,5 +72,18 @@ internal sealed class DotGrid
 
     private static int Clamp(double at, int cells) => Math.Clamp((int)(at / CellPx), 0, cells - 1);
 
-    private int Cell(DotShape dot) => (Clamp(dot.Y, down) * across) + Clamp(dot.X, across);
+    /// <summary>The first of a row of cells that is not left of a column.</summary>
+    private int FirstFrom(int left, int from, int end)
+    {
+        while (from < end)
+        {
+            var middle = (from + end) >>> 1;
+            if (column[middle] < left)
+                from = middle + 1;
+            else
+                end = middle;
+        }
+
+        return from;
+    }
 }
