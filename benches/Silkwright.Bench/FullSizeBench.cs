@@ -7,7 +7,7 @@ namespace Silkwright.Bench;
 internal static class FullSizeBench
 {
     /// <summary>Rows of the crop that openings are compared on: every inch of the film is alike, so times go up with area.</summary>
-    private const int CropRows = 2400;
+    private const int CropRows = 4800;
 
     /// <summary>Rows of the crop for the six openings behind the widths of the image, which the peer is slow at.</summary>
     private const int ThinCropRows = 600;

@@ -4,6 +4,9 @@ namespace Silkwright.Film.Readers;
 /// <summary>A bitmap of one bit a pixel in 64-bit words, the leftmost pixel in the highest bit; bits past the width are 0.</summary>
 public sealed class PackedBitmap
 {
+    /// <summary>Words above which a bitmap is a whole film and not a strip. 8 MiB.</summary>
+    private const int LeastApart = 1 << 20;
+
     private readonly ulong[] words;
 
     /// <exception cref="ArgumentOutOfRangeException">A side is not positive, or the bitmap is larger than a film may be.</exception>
@@ -16,7 +19,10 @@ public sealed class PackedBitmap
         Height = height;
         Stride = (width + 63) >> 6;
         LastMask = (width & 63) == 0 ? ulong.MaxValue : ~(ulong.MaxValue >> (width & 63));
-        words = new ulong[checked(Stride * height)];
+
+        // A whole film lies apart from the other large arrays: else the runtime, measuring by it, would let as much again in refuse gather beside it.
+        var count = checked(Stride * height);
+        words = count > LeastApart ? GC.AllocateArray<ulong>(count, pinned: true) : new ulong[count];
     }
 
     /// <summary>[px]</summary>
