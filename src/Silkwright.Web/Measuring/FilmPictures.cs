@@ -1,5 +1,6 @@
 using Silkwright.Estimates;
 using Silkwright.Film.Measuring;
+using Silkwright.Film.Pictures;
 using Silkwright.Records.Films;
 
 namespace Silkwright.Web.Measuring;
@@ -19,6 +20,9 @@ internal static class FilmPictures
         _ = routes.MapGet("/films/{hash}/preview.png", (string hash, int? side, FilmRecords films, HttpResponse response, CancellationToken cancel) =>
                 AnswerAsync(films, hash, response, path => FilmPreview.Png(path, new FilmOptions(), Math.Clamp(side ?? 400, 16, MostSidePx), cancel), cancel))
             .CacheOutput(policy => policy.SetVaryByQuery("side").Expire(KeptFor)).ExcludeFromDescription();
+        _ = routes.MapGet("/films/{hash}/heat.png", (string hash, double held, int? side, FilmRecords films, HttpResponse response, CancellationToken cancel) =>
+                AnswerAsync(films, hash, response, path => FilmHeat.Of(path, new FilmOptions(), Math.Clamp(Finite(held, nameof(held)), 10, 5000), Math.Clamp(side ?? 400, 16, MostSidePx), cancel).Png, cancel))
+            .CacheOutput(policy => policy.SetVaryByQuery("held", "side").Expire(KeptFor)).ExcludeFromDescription();
         _ = routes.MapGet("/films/{hash}/detail.png", (string hash, double x, double y, double side, FilmRecords films, HttpResponse response, CancellationToken cancel) =>
                 AnswerAsync(films, hash, response, path => FilmPreview.DetailPng(path, new FilmOptions(), Finite(x, nameof(x)), Finite(y, nameof(y)), Math.Clamp(Finite(side, nameof(side)), 0.5, MostCutMm), cancel), cancel))
             .CacheOutput(policy => policy.SetVaryByQuery("x", "y", "side").Expire(KeptFor)).ExcludeFromDescription();

@@ -87,4 +87,14 @@ public sealed class HostileVisitTests(RunningWeb web) : IClassFixture<RunningWeb
         var film = await web.Store.Films.AddAsync(content, "spot.png", "Ada", Cancel);
         Assert.Equal(HttpStatusCode.BadRequest, (await web.Browser.GetAsync($"/films/{film.Hash}/detail.png?{spot}", Cancel)).StatusCode);
     }
+
+    [Fact]
+    public async Task A_film_held_against_a_width_that_is_none_is_told_and_against_a_real_one_drawn()
+    {
+        using var content = new MemoryStream(SmallFilm.Png);
+        var film = await web.Store.Films.AddAsync(content, "heat.png", "Ada", Cancel);
+        Assert.Equal(HttpStatusCode.BadRequest, (await web.Browser.GetAsync($"/films/{film.Hash}/heat.png?held=NaN", Cancel)).StatusCode);
+        var picture = await web.Browser.GetAsync($"/films/{film.Hash}/heat.png?held=200&side=100", Cancel);
+        Assert.Equal((HttpStatusCode.OK, "image/png"), (picture.StatusCode, picture.Content.Headers.ContentType?.MediaType));
+    }
 }

@@ -17,6 +17,7 @@ internal static class FilmCommand
                 ("silkwright film demo/films/lantern-walk-base.tif --mesh 61/cm,64um", "one film, and what of it this mesh cannot hold"),
                 ("silkwright film demo/films/night-heron-base.tif demo/films/night-heron-moon.tif --json", "the films of one job, held against each other, for a program"),
                 ("silkwright film demo/films/night-heron-base.tif demo/films/night-heron-moon.tif --frame-width 580mm --frame-height 760mm", "and whether their images fit this frame"),
+                ("silkwright film demo/films/night-heron-moon.tif --picture moon.png --mesh 61/cm,64um", "and drawn, with what is narrower than this mesh prints whole in red"),
                 ("silkwright film demo/films/mill-lane-numbers.tif --dpi 1200 --polarity negative", "as if the file did not say its resolution, and clear printed"),
             ],
             GoodToKnow = "Takes TIFF (1 bit or 8 bit; uncompressed, PackBits, LZW, CCITT G4), PNG, and PDF where pdftoppm is installed. Greys are cut at the middle. Lines and gaps are right to one pixel, dots to two.",
@@ -24,15 +25,21 @@ internal static class FilmCommand
         var files = new Argument<string[]>("FILE") { Description = "films: TIFF, PNG or PDF", Arity = ArgumentArity.OneOrMore };
         verb.Add(files);
         var options = new QuestionOptions(verb, FilmQuestion.Fields);
+        var picture = new Option<string?>("--picture") { Description = "draw the film against a mesh into this file (optional; .png or .svg)", HelpName = "film.png" };
+        verb.Add(picture);
         var json = Answer.JsonOption();
         verb.Add(json);
         verb.SetAction(async (parse, cancel) =>
         {
+            var paths = parse.GetRequiredValue(files);
             var question = FilmQuestion.Read(options.Given(parse));
+            var drawing = FilmPicture.Of(parse.GetValue(picture), question.Mesh, paths.Length);
             var readings = await FilmWork.MeasureAllAsync(
-                parse.GetRequiredValue(files),
+                paths,
                 (path, progress, stop) => FilmWork.MeasureAsync(path, question.Options, progress, surroundings, stop),
                 surroundings, cancel);
+            if (drawing is not null)
+                await drawing.DrawAsync(paths[0], question.Options, cancel);
             if (parse.GetValue(json))
                 Answer.WriteJson(FilmDocument.Of([.. readings.Select(reading => (reading.Measurement, (double?)reading.MegapixelsPerSecond))], question.Frame, question.Mesh), surroundings);
             else
