@@ -107,7 +107,8 @@ public sealed record FilmHeat(byte[] Png, int WidthPx, int HeightPx, double MmPe
             {
                 if (of.IsBlank(y))
                     return;
-                of.CopyRow(y, row);
+                for (var word = 0; word < row.Length; word++)
+                    row[word] = of.Word(y, word);
                 Add(row, into);
             }
 
