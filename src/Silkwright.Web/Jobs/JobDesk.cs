@@ -110,7 +110,10 @@ public sealed class JobDesk(SilkwrightStore store, JobRecords jobs, CatalogueRec
         {
             var hash = hashes.GetValueOrDefault(name);
             var measured = hash is null ? null : await films.FindMeasurementAsync(FilmBench.KeyOf(hash), cancel);
-            sights.Add(new FilmSight(name, hash, measured, hash is null || measured is not null ? null : bench.Ask(hash)));
+
+            // The same film under two names is kept once, under its first; a job calls it by its own.
+            var sight = new FilmSight(name, hash, measured, hash is null || measured is not null ? null : bench.Ask(hash));
+            sights.Add(measured is null ? sight : sight with { Measurement = measured with { File = sight.ShortName } });
         }
 
         return sights;

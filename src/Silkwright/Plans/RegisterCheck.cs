@@ -6,7 +6,7 @@ namespace Silkwright.Plans;
 /// <summary>Lays the films of a job over each other by their register marks and says what does not agree.</summary>
 internal static class RegisterCheck
 {
-    /// <summary>What register marks may lie apart. [mm] The issue of a pull: common practice, no source.</summary>
+    /// <summary>What register marks may lie apart. [mm] Common practice, no source.</summary>
     private const double MostApartMm = 0.1;
 
     public static (IReadOnlyList<RegisteredFilm> Register, IReadOnlyList<string> Remarks) Of(IReadOnlyList<FilmMeasurement> films)
@@ -51,7 +51,7 @@ internal static class RegisterCheck
         var remedy = offset.Marks > 1 && parts.Count == 1 && shifted
             ? "Screens set by their marks take this out; screens set by pins or by the films' corners print it: output the film again from the same corner."
             : "No setting of the screens takes a turn or a stretch out wholly: output the film again, at the others' size and squarely.";
-        return $"The register marks of {film} {string.Join(", ", parts)} against {against} ({Say($"{offset.Marks}")} marks, at most {Say($"{offset.MostMm:0.00}")} mm apart). {remedy}";
+        return $"Against those of {against}, the register marks of {film} {string.Join(", ", parts)} ({Say($"{offset.Marks}")} marks, at most {Say($"{offset.MostMm:0.00}")} mm apart). {remedy}";
     }
 
     private static string Way(double mm, string more, string less) => Say($"{Math.Abs(mm):0.00} mm {(mm >= 0 ? more : less)}");
