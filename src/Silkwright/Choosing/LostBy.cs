@@ -6,8 +6,11 @@ public static class LostBy
     /// <summary>Parts this close cost the same for all practical purposes. [currency]</summary>
     private const double Nothing = 0.05;
 
-    /// <summary>A second reason is named when it weighs at least this much beside the first. [1]</summary>
+    /// <summary>Further reasons are named when they weigh at least this much beside the first. [1]</summary>
     private const double WorthNaming = 1.0 / 3;
+
+    /// <summary>A sentence that names more is not read.</summary>
+    private const int MostReasons = 3;
 
     public static string Sentence(ScreenCost loser, ScreenCost winner)
     {
@@ -28,10 +31,12 @@ public static class LostBy
         var against = parts
             .OrderByDescending(part => part.More)
             .TakeWhile(part => part.More >= Math.Max(Nothing, WorthNaming * worst))
-            .Take(2)
-            .Select(part => part.Against);
+            .Take(MostReasons)
+            .Select(part => part.Against)
+            .ToArray();
         var offset = parts.MinBy(part => part.More);
-        return string.Join(" and ", against) + (offset.More > -Nothing ? "" : $", though {offset.For}");
+        var reasons = against.Length < 3 ? string.Join(" and ", against) : $"{string.Join(", ", against[..^1])} and {against[^1]}";
+        return reasons + (offset.More > -Nothing ? "" : $", though {offset.For}");
 
         static double Failing(ScreenCost cost) => cost.Remakes.Value - cost.RemadeUnprinted.Value;
     }
