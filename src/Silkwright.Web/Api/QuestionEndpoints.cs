@@ -14,7 +14,11 @@ internal static class QuestionEndpoints
     {
         Add(api, "/mesh", "The geometry of a woven mesh", MeshQuestion.Fields, given => MeshDocument.Of(MeshQuestion.Answer(given)));
         Add(api, "/mesh/moire", "How a halftone beats with mesh and knit", MoireQuestion.Fields, given => MoireDocument.Of(MoireQuestion.Answer(given)));
-        Add(api, "/light/slab", "Where a beam on a slab ends: thrown back, let through, absorbed", SlabQuestion.Fields, given => Slab(given));
+        api.MapGet("/light/slab", Slab)
+            .WithSummary("Where a beam on a slab ends: thrown back, let through, absorbed")
+            .WithDescription(Describe(SlabQuestion.Fields))
+            .Produces<JsonObject>()
+            .ProducesProblem(StatusCodes.Status400BadRequest);
         Add(api, "/ink", "Ink laid and used", InkQuestion.Fields, given => InkDocument.Of(InkQuestion.Answer(given)));
         Add(api, "/expose/step", "An exposure corrected by a step wedge", StepQuestion.Fields, given => StepDocument.Of(StepQuestion.Answer(given)));
         Add(api, "/dry/air", "The state of moist air", AirQuestion.Fields, given => AirDocument.Of(AirQuestion.Answer(given)));
@@ -29,14 +33,29 @@ internal static class QuestionEndpoints
     /// <summary>Photons are followed for a second or two; whoever wants more asks the shell.</summary>
     private const long MostPhotons = 10_000_000;
 
-    private static JsonObject Slab(GivenTexts given)
+    /// <summary>In thick layers without absorption light wanders for ever.</summary>
+    private static readonly TimeSpan LongestSlab = TimeSpan.FromSeconds(20);
+
+    private static async Task<IResult> Slab(HttpRequest request, TimeProvider time, CancellationToken cancel)
     {
-        var slab = SlabQuestion.Read(given);
+        ThrowIfUnknown(request, [.. SlabQuestion.Fields.Select(field => field.Name)]);
+        var slab = SlabQuestion.Read(Given(request));
         if (slab.Photons > MostPhotons)
-            throw new InputProblemException(new Problem("So many photons keep everybody else waiting.", "photons", $"Ask for {MostPhotons} at most, or ask the shell: silkwright light slab."));
-        var begun = TimeProvider.System.GetTimestamp();
-        var result = SlabTransport.Of(slab, threads: 1);
-        return SlabDocument.Of(slab, result, TimeProvider.System.GetElapsedTime(begun).TotalSeconds, threads: 1);
+            throw TooMuch($"Ask for {MostPhotons} photons at most");
+        using var late = new CancellationTokenSource(LongestSlab, time);
+        using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancel, late.Token);
+        var begun = time.GetTimestamp();
+        try
+        {
+            var result = await Task.Run(() => SlabTransport.Of(slab, threads: 1, cancel: stop.Token), stop.Token);
+            return Documents.Ok(SlabDocument.Of(slab, result, time.GetElapsedTime(begun).TotalSeconds, threads: 1));
+        }
+        catch (OperationCanceledException) when (late.IsCancellationRequested && !cancel.IsCancellationRequested)
+        {
+            throw TooMuch("Ask for fewer photons, or for a thinner layer");
+        }
+
+        static InputProblemException TooMuch(string remedy) => new(new Problem("So much light keeps everybody else waiting.", "photons", $"{remedy}, or ask the shell: silkwright light slab."));
     }
 
     private static void Add(

@@ -26,7 +26,7 @@ public sealed class JobDesk(SilkwrightStore store, JobRecords jobs, CatalogueRec
     public async Task<(Shop Shop, IReadOnlyList<Note> Notes)> KnownShopAsync(string? key, CancellationToken cancel)
     {
         var shop = await ToldShopAsync(key, cancel);
-        return await catalogues.CurrentAsync(cancel) is { } kept ? CatalogueShelf.Complete(shop, kept.Catalogue) : (shop, []);
+        return await CompletedAsync(shop, cancel);
     }
 
     /// <summary>A shop, with a catalogue where one is asked for: it completes the shop's emulsions, and its others stand after them.</summary>
@@ -78,8 +78,8 @@ public sealed class JobDesk(SilkwrightStore store, JobRecords jobs, CatalogueRec
     /// <exception cref="InputProblemException">The shop has no emulsions, there is no job, or no shelf serves every one.</exception>
     public async Task<(ShelfCase Case, ShelfAnswer Answer, IReadOnlyList<string> LeftOut)> ShelfAsync(bool keptCatalogue, CancellationToken cancel)
     {
-        var own = (await ToldShopAsync(null, cancel)).Emulsions.Select(emulsion => emulsion.Id).ToHashSet();
-        var (shop, told) = await KnownShopAsync(null, null, keptCatalogue, cancel);
+        var own = await ToldShopAsync(null, cancel);
+        var (shop, told) = keptCatalogue ? await KnownShopAsync(own, null, keptCatalogue, cancel) : await CompletedAsync(own, cancel);
         if (shop.Emulsions.Count == 0)
             throw new InputProblemException(new Problem("The shop has no emulsions to choose from.", "shop", "Name them in the shop's document, each with its family and its price."));
         var work = new List<DatedWork>();
@@ -95,9 +95,12 @@ public sealed class JobDesk(SilkwrightStore store, JobRecords jobs, CatalogueRec
 
         if (work.Count == 0 && leftOut.Count > 0)
             throw new InputProblemException(new Problem("No job's films are measured yet.", "the jobs", "Open a job: that measures its films."));
-        var (shelf, answer) = await Task.Run(() => ShelfHistory.Of(work, Today).Choose(shop, null, time, own, cancel), cancel);
+        var (shelf, answer) = await Task.Run(() => ShelfHistory.Of(work, Today).Choose(shop, null, time, own.Emulsions.Select(emulsion => emulsion.Id).ToHashSet(), cancel), cancel);
         return (shelf, answer with { Notes = [.. answer.Notes, .. told] }, leftOut);
     }
+
+    private async Task<(Shop Shop, IReadOnlyList<Note> Notes)> CompletedAsync(Shop shop, CancellationToken cancel) =>
+        await catalogues.CurrentAsync(cancel) is { } kept ? CatalogueShelf.Complete(shop, kept.Catalogue) : (shop, []);
 
     private async Task<Shop> ToldShopAsync(string? key, CancellationToken cancel) =>
         await store.Shops.CurrentAsync(key, cancel) is { } revision ? await KeptShop.OfAsync(store, revision, cancel) : new Shop();

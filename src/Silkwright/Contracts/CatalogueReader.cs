@@ -24,7 +24,7 @@ public static class CatalogueReader
         else if (rows.Count - 1 > InputLimits.MostCatalogueLines)
             problems.Add($"It has {rows.Count - 1} lines.", where, $"Give {InputLimits.MostCatalogueLines} at most: what is old or twice the same can go.");
         problems.ThrowIfAny();
-        var header = Header(rows[0], where, problems);
+        var header = SeparatedText.Header(rows[0], Columns, where, problems);
         problems.ThrowIfAny();
 
         var lines = rows.Skip(1).Select(row => new CatalogueLine(row, header, rows[0].Fields.Count, where, problems)).Where(line => !line.NobodyKnows).ToArray();
@@ -38,21 +38,6 @@ public static class CatalogueReader
             problems.Add($"It names {catalogue.Sheets.Count} emulsions.", where, $"Give {InputLimits.MostCatalogueEmulsions} at most.");
         problems.ThrowIfAny();
         return catalogue;
-    }
-
-    private static Dictionary<string, int> Header(SeparatedRow row, string where, ProblemList problems)
-    {
-        var header = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
-        for (var i = 0; i < row.Fields.Count; i++)
-        {
-            var name = row.Fields[i].Trim();
-            if (!header.TryAdd(name, i) && Columns.Contains(name, StringComparer.OrdinalIgnoreCase))
-                problems.Add($"The column {name.ToLowerInvariant()} is there twice.", SeparatedText.Place(where, row.Line, i + 1), "Keep one of the two.");
-        }
-
-        foreach (var missing in Columns.Where(name => !header.ContainsKey(name)))
-            problems.Add($"There is no column {missing}.", SeparatedText.Place(where, row.Line, row.Fields.Count + 1), $"The header is {string.Join(',', Columns)}, separated by , or ;.");
-        return header;
     }
 
     /// <summary>One source says one thing once.</summary>

@@ -26,6 +26,26 @@ internal sealed class SeparatedText
         separator = SeparatorOf(text);
     }
 
+    /// <summary>Where each column stands; further ones are passed over.</summary>
+    /// <param name="row">The header.</param>
+    /// <param name="columns">Those that must be there.</param>
+    /// <param name="where">The file's name, for faults.</param>
+    /// <param name="problems">Takes the faults: a column missing, or there twice.</param>
+    public static Dictionary<string, int> Header(SeparatedRow row, IReadOnlyList<string> columns, string where, ProblemList problems)
+    {
+        var header = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
+        for (var i = 0; i < row.Fields.Count; i++)
+        {
+            var name = row.Fields[i].Trim();
+            if (!header.TryAdd(name, i) && columns.Contains(name, StringComparer.OrdinalIgnoreCase))
+                problems.Add($"The column {name.ToLowerInvariant()} is there twice.", Place(where, row.Line, i + 1), "Keep one of the two.");
+        }
+
+        foreach (var missing in columns.Where(name => !header.ContainsKey(name)))
+            problems.Add($"There is no column {missing}.", Place(where, row.Line, row.Fields.Count + 1), $"The header is {string.Join(',', columns)}, separated by , or ;.");
+        return header;
+    }
+
     /// <summary>The records, the header first.</summary>
     /// <param name="text">The whole text.</param>
     /// <param name="where">The file's name, for faults.</param>

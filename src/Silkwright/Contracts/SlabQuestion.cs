@@ -74,10 +74,8 @@ public static class SlabQuestion
             return null;
         }
 
-        int[] at = [.. Columns.Select(name => rows[0].Fields.Select(field => field.Trim()).ToList().FindIndex(field => string.Equals(field, name, StringComparison.OrdinalIgnoreCase)))];
-        foreach (var (name, _) in Columns.Zip(at).Where(column => column.Second < 0))
-            problems.Add($"There is no column {name}.", SeparatedText.Place(where, rows[0].Line, rows[0].Fields.Count + 1), $"The header is {string.Join(',', Columns)}, separated by , or ;.");
-        if (at.Contains(-1))
+        var header = SeparatedText.Header(rows[0], Columns, where, problems);
+        if (!Columns.All(header.ContainsKey))
             return null;
         var above = Number(rows[1], 0, 1, 3);
         var below = Number(rows[^1], 0, 1, 3);
@@ -90,12 +88,12 @@ public static class SlabQuestion
 
         double Number(SeparatedRow row, int column, double least, double most)
         {
-            var field = at[column] < row.Fields.Count ? row.Fields[at[column]].Trim() : "";
+            var field = header[Columns[column]] < row.Fields.Count ? row.Fields[header[Columns[column]]].Trim() : "";
             if (double.TryParse(field, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most)
                 return number;
             problems.Add(
                 field.Length == 0 ? $"{Columns[column]} is missing." : $"'{field}' is no number from {least.ToString(CultureInfo.InvariantCulture)} to {most.ToString(CultureInfo.InvariantCulture)}.",
-                SeparatedText.Place(where, row.Line, at[column] + 1), "Write a plain number with a point for decimals.");
+                SeparatedText.Place(where, row.Line, header[Columns[column]] + 1), "Write a plain number with a point for decimals.");
             return least;
         }
     }

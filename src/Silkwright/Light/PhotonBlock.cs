@@ -22,6 +22,9 @@ internal static class PhotonBlock
     /// <summary>... or goes on with this many times its weight, once in as many.</summary>
     private const float Stronger = 5;
 
+    /// <summary>Steps between two looks at whether to stop: in thick layers without absorption one block may take hours.</summary>
+    private const int StepsToAsk = 4096;
+
     /// <summary>Nearer to level than this no direction is reckoned with.</summary>
     private const float Level = 1e-7f;
 
@@ -31,11 +34,12 @@ internal static class PhotonBlock
     /// <param name="slab">The layers.</param>
     /// <param name="keys">Four words made of the seed and the block's number.</param>
     /// <param name="photons">How many.</param>
-    public static SlabTally Follow(SlabTables slab, ReadOnlySpan<uint> keys, int photons) =>
-        slab.IsPlain ? Follow<Plain>(slab, keys, photons) : Follow<Layered>(slab, keys, photons);
+    /// <param name="cancel">Stops the work.</param>
+    public static SlabTally Follow(SlabTables slab, ReadOnlySpan<uint> keys, int photons, CancellationToken cancel) =>
+        slab.IsPlain ? Follow<Plain>(slab, keys, photons, cancel) : Follow<Layered>(slab, keys, photons, cancel);
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static SlabTally Follow<TKind>(SlabTables slab, ReadOnlySpan<uint> keys, int photons)
+    private static SlabTally Follow<TKind>(SlabTables slab, ReadOnlySpan<uint> keys, int photons, CancellationToken cancel)
         where TKind : struct, ISlabKind
     {
         var (zero, one) = (Vector512<float>.Zero, Vector512<float>.One);
@@ -47,8 +51,15 @@ internal static class PhotonBlock
         Span<LaneSum> absorbedIn = stackalloc LaneSum[SlabCase.MostLayers];
         absorbedIn.Clear();
         var begun = 0;
+        var sinceAsked = 0;
         for (uint turn = 0; ;)
         {
+            if (++sinceAsked == StepsToAsk)
+            {
+                cancel.ThrowIfCancellationRequested();
+                sinceAsked = 0;
+            }
+
             // Begin new photons where enough lanes wait.
             var fresh = zero;
             var waiting = (uint)Vector512.ExtractMostSignificantBits(~alive) & 0xFFFF;

@@ -27,7 +27,7 @@ public static class SlabTransport
         Parallel.For(0, blocks, new ParallelOptions { MaxDegreeOfParallelism = threads ?? -1, CancellationToken = cancel }, block =>
         {
             var photons = (int)Math.Min(BlockPhotons, slab.Photons - ((long)block * BlockPhotons));
-            tallies[block] = PhotonBlock.Follow(tables, Keys(slab.Seed, (ulong)block), photons);
+            tallies[block] = PhotonBlock.Follow(tables, Keys(slab.Seed, (ulong)block), photons, cancel);
             progress?.Report((double)Interlocked.Increment(ref done) / blocks);
         });
 

@@ -93,6 +93,14 @@ public class SlabTransportTests
         Assert.NotEqual(one.DiffuseReflectance, Follow(slab with { Seed = 2 }).DiffuseReflectance);
     }
 
+    /// <summary>Without absorption light wanders through a thick layer for hours: the work must stop when asked, and not at the end of a block.</summary>
+    [Fact]
+    public void Light_that_wanders_without_end_can_be_stopped()
+    {
+        using var stop = new CancellationTokenSource(TimeSpan.FromMilliseconds(200));
+        Assert.ThrowsAny<OperationCanceledException>(() => SlabTransport.Of(Slab(new LayerOptics(1.5, 0, 1e6, 0, 1e6)), 1, null, stop.Token));
+    }
+
     /// <summary>An error told is an error made: runs from other seeds scatter as much as they say.</summary>
     [Fact]
     public void Its_standard_errors_are_the_scatter_of_its_runs()
