@@ -3,6 +3,7 @@ using Silkwright.Statistics;
 namespace Silkwright.Exposure;
 
 /// <summary>A working curve read from doses and the depths they cured.</summary>
+/// <remarks>Depth on the logarithm of dose: docs/engines/exposure.md, equation 2. Doses in one unit throughout: mJ/cm², or this lamp's seconds or units.</remarks>
 public sealed record WorkingCurveFit
 {
     public required WorkingCurve Curve { get; init; }
@@ -13,32 +14,44 @@ public sealed record WorkingCurveFit
     /// <summary>Standard error of the critical dose, by the delta method. [mJ/cm²]</summary>
     public required double CriticalDoseStandardErrorMjPerCm2 { get; init; }
 
-    /// <summary>The straight line of depth on the logarithm of dose behind it. [µm]</summary>
-    public required LeastSquaresLine Line { get; init; }
+    /// <summary>What each pair counted. [1]; all 1 by least squares.</summary>
+    public required IReadOnlyList<double> Weights { get; init; }
 
-    /// <summary>Least squares of depth on the logarithm of dose: docs/engines/exposure.md, equation 2.</summary>
+    /// <summary>Least squares.</summary>
     /// <param name="dosesMjPerCm2">At least three, above 0, not all the same. [mJ/cm²]</param>
     /// <param name="depthsUm">Cured depth of each. [µm]</param>
     /// <exception cref="ArgumentException">Too few pairs, a dose that is not above 0, or depths that do not grow with dose.</exception>
     public static WorkingCurveFit Of(IReadOnlyList<double> dosesMjPerCm2, IReadOnlyList<double> depthsUm)
     {
-        if (dosesMjPerCm2.Any(dose => !(dose > 0)))
-            throw new ArgumentException("Every dose must be above 0.", nameof(dosesMjPerCm2));
-        var line = LeastSquaresLine.Through([.. dosesMjPerCm2.Select(dose => Math.Log(dose))], depthsUm);
-        if (!(line.Slope > 0))
-            throw new ArgumentException("The cured depth must grow with dose.", nameof(depthsUm));
-        var critical = Math.Exp(-line.Intercept / line.Slope);
-        var ratio = line.Intercept / line.Slope;
-        var logVariance = (Squared(line.InterceptStandardError) - (2 * ratio * line.Covariance)
-            + (Squared(ratio) * Squared(line.SlopeStandardError))) / Squared(line.Slope);
-        return new WorkingCurveFit
-        {
-            Curve = new WorkingCurve(line.Slope, critical),
-            PenetrationDepthStandardErrorUm = line.SlopeStandardError,
-            CriticalDoseStandardErrorMjPerCm2 = critical * Math.Sqrt(logVariance),
-            Line = line,
-        };
+        var line = LeastSquaresLine.Through(Logarithms(dosesMjPerCm2), depthsUm);
+        return Of(line.Intercept, line.Slope, line.InterceptStandardError, line.SlopeStandardError, line.Covariance, [.. depthsUm.Select(_ => 1.0)]);
     }
 
-    private static double Squared(double x) => x * x;
+    /// <summary>Robust regression: a strip that went wrong does not move the curve.</summary>
+    /// <inheritdoc cref="Of(IReadOnlyList{double}, IReadOnlyList{double})"/>
+    public static WorkingCurveFit Robust(IReadOnlyList<double> dosesMjPerCm2, IReadOnlyList<double> depthsUm)
+    {
+        var line = RobustLine.Through(Logarithms(dosesMjPerCm2), depthsUm);
+        return Of(line.Intercept, line.Slope, line.InterceptStandardError, line.SlopeStandardError, line.Covariance, line.Weights);
+    }
+
+    private static double[] Logarithms(IReadOnlyList<double> doses) => doses.All(dose => dose > 0)
+        ? [.. doses.Select(dose => Math.Log(dose))]
+        : throw new ArgumentException("Every dose must be above 0.", nameof(doses));
+
+    private static WorkingCurveFit Of(double intercept, double slope, double interceptError, double slopeError, double covariance, IReadOnlyList<double> weights)
+    {
+        if (!(slope > 0))
+            throw new ArgumentException("The cured depth must grow with dose.", nameof(slope));
+        var ratio = intercept / slope;
+        var critical = Math.Exp(-ratio);
+        var logVariance = ((interceptError * interceptError) - (2 * ratio * covariance) + (ratio * ratio * slopeError * slopeError)) / (slope * slope);
+        return new WorkingCurveFit
+        {
+            Curve = new WorkingCurve(slope, critical),
+            PenetrationDepthStandardErrorUm = slopeError,
+            CriticalDoseStandardErrorMjPerCm2 = critical * Math.Sqrt(Math.Max(0, logVariance)),
+            Weights = weights,
+        };
+    }
 }

@@ -1,4 +1,5 @@
 using Silkwright.Exposure;
+using Silkwright.Statistics;
 
 namespace Silkwright.Tests.Published;
 
@@ -13,9 +14,10 @@ public class LinearModelTests
         Assert.Equal(1, fit.PenetrationDepthStandardErrorUm / 0.2213539, 1e-6);
         Assert.Equal(1, fit.Curve.CriticalDoseMjPerCm2 / 9.952120418, 1e-6);
         Assert.Equal(1, fit.CriticalDoseStandardErrorMjPerCm2 / 0.0863124643, 1e-6);
-        Assert.Equal(1, fit.Line.Intercept / -121.2134383, 1e-6);
-        Assert.Equal(1, fit.Line.InterceptStandardError / 0.9397941, 1e-6);
-        Assert.Equal(1, fit.Line.ResidualDeviation / 0.5468378, 1e-6);
-        Assert.Equal(1, fit.Line.RSquared / 0.9999119714, 1e-6);
+        var line = LeastSquaresLine.Through([.. new double[] { 15, 25, 40, 65, 100, 160, 250 }.Select(dose => Math.Log(dose))], [22.1, 48.9, 72.4, 98.8, 121.6, 146.9, 170.2]);
+        Assert.Equal(1, line.Intercept / -121.2134383, 1e-6);
+        Assert.Equal(1, line.InterceptStandardError / 0.9397941, 1e-6);
+        Assert.Equal(1, line.ResidualDeviation / 0.5468378, 1e-6);
+        Assert.Equal(1, line.RSquared / 0.9999119714, 1e-6);
     }
 }
