@@ -34,7 +34,7 @@ internal static class FilmStages
     public static void Stages(string path)
     {
         using var film = FilmFile.Open(path, new FilmOptions());
-        var bits = new PackedBitmap(film.Header.WidthPx, film.Header.HeightPx);
+        var bits = new FilmBitmap(film.Header.WidthPx, film.Header.HeightPx);
         var clock = Stopwatch.StartNew();
         var (_, image, gap) = FilmComponents.Read(film, bits, null, CancellationToken.None);
         var read = clock.Elapsed.TotalSeconds;
@@ -54,7 +54,8 @@ internal static class FilmStages
     public static void Open(string path, IReadOnlyList<string> diameters)
     {
         using var film = FilmFile.Open(path, new FilmOptions());
-        var bits = FilmFile.ReadBits(film, null, CancellationToken.None);
+        var bits = new FilmBitmap(film.Header.WidthPx, film.Header.HeightPx);
+        _ = FilmComponents.Read(film, bits, null, CancellationToken.None);
         var cells = new FilmCells(bits);
         using var self = Process.GetCurrentProcess();
         foreach (var diameter in diameters.Select(d => int.Parse(d, CultureInfo.InvariantCulture)))

@@ -18,9 +18,11 @@ internal static class Bitmaps
         return bits;
     }
 
+    public static FilmBitmap Film(bool[,] pixels) => FilmBitmap.Of(From(pixels));
+
     public static bool[,] Pixels(PackedBitmap bits) => Pixels(bits.Width, bits.Height, (x, y) => bits[x, y]);
 
-    public static bool[,] Pixels(SparseBitmap bits) => Pixels(bits.Width, bits.Height, (x, y) => bits[x, y]);
+    public static bool[,] Pixels(FilmBitmap bits) => Pixels(bits.Width, bits.Height, (x, y) => bits[x, y]);
 
     private static bool[,] Pixels(int width, int height, Func<int, int, bool> at)
     {

@@ -9,8 +9,7 @@ namespace Silkwright.Film.Measuring;
 /// </remarks>
 internal sealed class BandComponents(Action<Blob> closed)
 {
-    private const int Ended = int.MaxValue - 1;
-    private const int Told = int.MaxValue;
+    private const int Ended = int.MaxValue;
     private readonly List<int> retired = [];
     private Blob[] blobs = new Blob[256];
     private int[] parent = new int[256];
@@ -78,19 +77,6 @@ internal sealed class BandComponents(Action<Blob> closed)
         blobs[label].Marked |= mark;
         seenAt[label] = row;
         here[hereCount++] = new Run(from, to, label);
-    }
-
-    /// <summary>Closes what the last row left open; only for a band that no other follows or precedes.</summary>
-    public void Finish()
-    {
-        foreach (var run in FirstRow.Concat(LastRow.ToArray()))
-        {
-            var root = Root(run.Label);
-            if (seenAt[root] == Told)
-                continue;
-            seenAt[root] = Told;
-            closed(blobs[root]);
-        }
     }
 
     private int Join(int a, int b)

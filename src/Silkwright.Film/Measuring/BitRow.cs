@@ -15,6 +15,18 @@ internal static class BitRow
         return count;
     }
 
+    /// <summary>The bits of a word, by its number in a row, that are pixels from <paramref name="from"/> up to but not <paramref name="to"/>.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static ulong Between(int word, int from, int to)
+    {
+        var bits = ulong.MaxValue;
+        if (from > word << 6)
+            bits &= ulong.MaxValue >> (from & 63);
+        if (to < (word + 1) << 6)
+            bits &= ~(ulong.MaxValue >> (to & 63));
+        return bits;
+    }
+
     /// <summary>Set pixels from <paramref name="from"/> up to but not <paramref name="to"/>; both inside the row.</summary>
     public static int Count(ReadOnlySpan<ulong> row, int from, int to)
     {

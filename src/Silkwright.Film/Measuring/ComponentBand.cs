@@ -31,6 +31,13 @@ internal sealed class ComponentBand
     /// <summary>Pixels of image so far.</summary>
     public long ImageArea { get; private set; }
 
+    /// <summary>Marks the specks of both that have been closed; the rows about them must be in the film.</summary>
+    public void MarkSpecks()
+    {
+        ImageTally.MarkSpecks();
+        GapTally.MarkSpecks();
+    }
+
     /// <summary>Takes the next row, as the image's runs.</summary>
     public void AddRow(int y, ReadOnlySpan<int> edges)
     {

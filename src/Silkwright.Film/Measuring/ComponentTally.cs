@@ -9,12 +9,24 @@ internal sealed class ComponentTally(SpeckMarks? specks)
 
     public List<DotShape> Dots { get; } = [];
 
+    /// <summary>A pixel of each speck that is not marked yet.</summary>
+    public List<(int X, int Y)> Specks { get; } = [];
+
+    /// <summary>Marks the specks closed since the last time; the rows about them must be in the film.</summary>
+    public void MarkSpecks()
+    {
+        foreach (var (x, y) in Specks)
+            specks?.Mark(x, y);
+        Specks.Clear();
+    }
+
     public void Close(Blob blob)
     {
         if (blob.Area <= FilmComponents.SpeckArea)
         {
             SpeckCount++;
-            specks?.Mark(blob.SeedX, blob.SeedY);
+            if (specks is not null)
+                Specks.Add((blob.SeedX, blob.SeedY));
             return;
         }
 

@@ -64,7 +64,7 @@ internal sealed class DiscOpening
     /// <param name="row">Given each row's number and what was removed from it, in the tile's words.</param>
     /// <remarks>A tile that is all image or all gap, margins included, has nothing removed and gives no rows.</remarks>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Residue(PackedBitmap bits, bool gap, DigitalDisc disc, OpeningTile tile, RowSink row)
+    public void Residue(FilmBitmap bits, bool gap, DigitalDisc disc, OpeningTile tile, RowSink row)
     {
         var margin = Margin(disc.Diameter);
         var above = disc.Diameter - 1;
@@ -116,31 +116,67 @@ internal sealed class DiscOpening
 
     /// <summary>Copies the tile and its margins, and notes what each column of words holds.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Load(PackedBitmap bits, bool gap, int firstWord, int firstRow, int rows)
+    private void Load(FilmBitmap bits, bool gap, int firstWord, int firstRow, int rows)
     {
-        var words = stride - (2 * Pad);
-        PackedRows.Fill(any.AsSpan(0, words), 0);
-        PackedRows.Fill(all.AsSpan(0, words), ulong.MaxValue);
-        var (left, right) = (Math.Max(0, firstWord), Math.Min(bits.Stride, firstWord + window));
-        for (var y = 0; y < rows; y++)
+        var (left, right) = (Math.Max(0, -firstWord), Math.Min(window, bits.Stride - firstWord));
+        var (top, bottom) = (Math.Max(0, -firstRow), Math.Min(rows, bits.Height - firstRow));
+        ClearAround(left, right, top, bottom, rows);
+        any.AsSpan(0, window).Clear();
+        all.AsSpan(0, window).Fill(top > 0 || bottom < rows ? 0 : ulong.MaxValue);
+        all.AsSpan(0, left).Clear();
+        all.AsSpan(right, window - right).Clear();
+        for (var row = top; row < bottom;)
         {
-            var whole = source.AsSpan(y * stride, stride);
-            var into = whole.Slice(Pad, words);
-            if (firstRow + y < 0 || firstRow + y >= bits.Height)
+            var cell = (firstRow + row) / FilmBitmap.CellRows;
+            var inCell = (firstRow + row) % FilmBitmap.CellRows;
+            var count = Math.Min(FilmBitmap.CellRows - inCell, bottom - row);
+            for (var word = left; word < right; word++)
             {
-                whole.Clear();
-            }
-            else
-            {
-                var (start, end) = (Pad + left - firstWord, Pad + right - firstWord);
-                whole[..start].Clear();
-                whole[end..].Clear();
-                bits.Row(firstRow + y)[left..right].CopyTo(whole[start..]);
-                if (gap)
-                    PackedBitmap.Invert(whole[start..end], right == bits.Stride ? bits.LastMask : ulong.MaxValue);
+                var turn = gap ? firstWord + word == bits.Stride - 1 ? bits.LastMask : ulong.MaxValue : 0;
+                var words = bits.Cell(firstWord + word, cell, out var alike);
+                ref var into = ref source[(row * stride) + Pad + word];
+                if (words.IsEmpty)
+                    Put(alike ^ turn, count, ref into, word);
+                else
+                    Put(words.Slice(inCell, count), turn, ref into, word);
             }
 
-            PackedRows.Gather(into, any.AsSpan(0, words), all.AsSpan(0, words));
+            row += count;
+        }
+    }
+
+    private void Put(ulong alike, int count, ref ulong into, int word)
+    {
+        any[word] |= alike;
+        all[word] &= alike;
+        for (var i = 0; i < count; i++)
+            Unsafe.Add(ref into, i * stride) = alike;
+    }
+
+    private void Put(ReadOnlySpan<ulong> words, ulong turn, ref ulong into, int word)
+    {
+        var (some, every) = (0UL, ulong.MaxValue);
+        for (var i = 0; i < words.Length; i++)
+        {
+            var here = words[i] ^ turn;
+            some |= here;
+            every &= here;
+            Unsafe.Add(ref into, i * stride) = here;
+        }
+
+        any[word] |= some;
+        all[word] &= every;
+    }
+
+    /// <summary>Clears what lies off the film and the padding at both ends of each row.</summary>
+    private void ClearAround(int left, int right, int top, int bottom, int rows)
+    {
+        source.AsSpan(0, top * stride).Clear();
+        source.AsSpan(bottom * stride, (rows - bottom) * stride).Clear();
+        for (var row = top; row < bottom; row++)
+        {
+            source.AsSpan(row * stride, Pad + left).Clear();
+            source.AsSpan((row * stride) + Pad + right, stride - Pad - right).Clear();
         }
     }
 

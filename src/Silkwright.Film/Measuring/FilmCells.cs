@@ -1,9 +1,8 @@
 using System.Runtime.CompilerServices;
-using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring;
 
-/// <summary>Which cells of a film (one word by <see cref="TileMap.CellRows"/> rows) are all image, all gap or hold both.</summary>
+/// <summary>Which cells of a film (one word by <see cref="FilmBitmap.CellRows"/> rows) are all image, all gap or hold both.</summary>
 internal sealed class FilmCells
 {
     private readonly State[] cells;
@@ -11,20 +10,22 @@ internal sealed class FilmCells
     private readonly int down;
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public FilmCells(PackedBitmap bits)
+    public FilmCells(FilmBitmap bits)
     {
-        (across, down) = (bits.Stride, (bits.Height + TileMap.CellRows - 1) / TileMap.CellRows);
+        (across, down) = (bits.Stride, bits.CellsDown);
         cells = new State[across * down];
-        var (any, all) = (new ulong[across], new ulong[across]);
         for (var cell = 0; cell < down; cell++)
         {
-            any.AsSpan().Clear();
-            all.AsSpan().Fill(ulong.MaxValue);
-            for (var y = cell * TileMap.CellRows; y < Math.Min(bits.Height, (cell + 1) * TileMap.CellRows); y++)
-                PackedRows.Gather(bits.Row(y), any, all);
-            all[^1] |= ~bits.LastMask;
+            var rows = Math.Min(bits.Height - (cell * FilmBitmap.CellRows), FilmBitmap.CellRows);
             for (var word = 0; word < across; word++)
-                cells[(cell * across) + word] = any[word] == 0 ? State.Gap : all[word] == ulong.MaxValue ? State.Image : State.Both;
+            {
+                var pixels = word == across - 1 ? bits.LastMask : ulong.MaxValue;
+                var words = bits.Cell(word, cell, out var alike);
+                cells[(cell * across) + word] = words.IsEmpty ? (alike == 0 ? State.Gap : State.Image)
+                    : !words[..rows].ContainsAnyExcept(pixels) ? State.Image
+                    : !words[..rows].ContainsAnyExcept(0UL) ? State.Gap
+                    : State.Both;
+            }
         }
     }
 
@@ -42,18 +43,21 @@ internal sealed class FilmCells
     /// <param name="film">The film.</param>
     /// <param name="gap">The gap is opened instead of the image.</param>
     /// <param name="diameter">The disc's. [px]</param>
-    public TileMap Openable(PackedBitmap film, bool gap, int diameter)
+    /// <param name="only">Cells that are looked at; none: all.</param>
+    public TileMap Openable(FilmBitmap film, bool gap, int diameter, TileMap? only)
     {
         var map = new TileMap(film);
         var full = gap ? State.Gap : State.Image;
-        var (beside, above) = ((diameter + 63) / 64, (diameter + TileMap.CellRows - 1) / TileMap.CellRows);
+        var (beside, above) = ((diameter + 63) / 64, (diameter + FilmBitmap.CellRows - 1) / FilmBitmap.CellRows);
         for (var cell = 0; cell < down; cell++)
         {
             for (var word = 0; word < across; word++)
             {
                 var state = cells[(cell * across) + word];
+                if (only is not null && !only[word, cell * FilmBitmap.CellRows])
+                    continue;
                 if (state == State.Both || (state == full && !IsAmong(full, word, beside, cell, above)))
-                    map.Mark(word, cell * TileMap.CellRows);
+                    map.Mark(word, cell * FilmBitmap.CellRows);
             }
         }
 

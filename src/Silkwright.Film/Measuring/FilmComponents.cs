@@ -18,49 +18,56 @@ internal static class FilmComponents
     public static (long ImageArea, ComponentSet Image, ComponentSet Gap) Count(IFilmSource film, IProgress<double>? progress, CancellationToken cancel)
     {
         var rows = BandRows(film);
-        return Scan(film.Header.HeightPx, rows, film.Header.WidthPx, null, (first, count, sink) => film.ReadRuns(first, count, sink, cancel), progress, cancel);
+        return Scan(film.Header.HeightPx, rows, film.Header.WidthPx, null, (first, count, _, sink) => film.ReadRuns(first, count, sink, cancel), progress, cancel);
     }
 
     /// <summary>Reads a film once into a blank bitmap of its size, finds its components and takes the specks out of the bitmap.</summary>
     public static (long ImageArea, ComponentSet Image, ComponentSet Gap) Read(
-        IFilmSource film, PackedBitmap bits, IProgress<double>? progress, CancellationToken cancel) =>
+        IFilmSource film, FilmBitmap bits, IProgress<double>? progress, CancellationToken cancel) =>
         Scan(
             bits.Height,
             BandRows(film),
             bits.Width,
             bits,
-            (first, count, sink) => film.ReadRuns(
-                first,
-                count,
-                (y, edges) =>
-                {
-                    RowRuns.Fill(bits.Row(y), edges);
-                    sink(y, edges);
-                },
-                cancel),
+            (first, count, band, sink) =>
+            {
+                var writer = new CellRowWriter(bits);
+                film.ReadRuns(
+                    first,
+                    count,
+                    (y, edges) =>
+                    {
+                        RowRuns.Fill(writer.Row(y), edges);
+                        if (writer.Written == y)
+                            band.MarkSpecks();
+                        sink(y, edges);
+                    },
+                    cancel);
+                writer.Flush();
+            },
             progress,
             cancel);
 
     /// <summary>Counts the components and takes the specks out of the bitmap: those of the image become gap and the other way round.</summary>
-    public static (ComponentSet Image, ComponentSet Gap) FindAndTakeOutSpecks(PackedBitmap bits, CancellationToken cancel) =>
+    public static (ComponentSet Image, ComponentSet Gap) FindAndTakeOutSpecks(FilmBitmap bits, CancellationToken cancel) =>
         FindAndTakeOutSpecks(bits, EvenBands(bits.Height), cancel);
 
     /// <summary>The same with bands of a chosen height, each scanned on its own; the answer does not depend on it.</summary>
-    public static (ComponentSet Image, ComponentSet Gap) FindAndTakeOutSpecks(PackedBitmap bits, int bandRows, CancellationToken cancel)
+    public static (ComponentSet Image, ComponentSet Gap) FindAndTakeOutSpecks(FilmBitmap bits, int bandRows, CancellationToken cancel)
     {
         var (_, image, gap) = Scan(
             bits.Height,
             bandRows,
             bits.Width,
             bits,
-            (first, count, sink) =>
+            (first, count, _, sink) =>
             {
                 var edges = new int[bits.Width + 2];
                 for (var y = first; y < first + count; y++)
                 {
                     if ((y & 255) == 0)
                         cancel.ThrowIfCancellationRequested();
-                    sink(y, edges.AsSpan(0, BitRow.Edges(bits.Row(y), bits.Width, edges)));
+                    sink(y, edges.AsSpan(0, bits.Edges(y, edges)));
                 }
             },
             null,
@@ -78,7 +85,7 @@ internal static class FilmComponents
     }
 
     private static (long ImageArea, ComponentSet Image, ComponentSet Gap) Scan(
-        int height, int bandRows, int width, PackedBitmap? bits, Action<int, int, RunSink> read, IProgress<double>? progress, CancellationToken cancel)
+        int height, int bandRows, int width, FilmBitmap? bits, Action<int, int, ComponentBand, RunSink> read, IProgress<double>? progress, CancellationToken cancel)
     {
         var specks = bits is null ? null : new SpeckMarks(bits);
         var bands = new ComponentBand[(height + bandRows - 1) / bandRows];
@@ -89,12 +96,13 @@ internal static class FilmComponents
             {
                 var band = bands[b] = new ComponentBand(width, new ComponentTally(specks), new ComponentTally(specks));
                 var first = b * bandRows;
-                read(first, Math.Min(bandRows, height - first), (y, edges) =>
+                read(first, Math.Min(bandRows, height - first), band, (y, edges) =>
                 {
                     band.AddRow(y, edges);
                     if ((y & 1023) == 0)
                         progress?.Report(1024.0 * Interlocked.Increment(ref done) / height);
                 });
+                band.MarkSpecks();
             });
         }
         catch (AggregateException failures)
@@ -114,6 +122,7 @@ internal static class FilmComponents
         var seams = new ComponentTally(specks);
         foreach (var blob in ComponentSeams.Join(bands))
             seams.Close(blob);
+        seams.MarkSpecks();
         var dots = new List<DotShape>(Math.Min(MostDots, seams.Dots.Count + tallies.Sum(t => t.Dots.Count)));
         foreach (var tally in tallies.Append(seams))
         {

@@ -16,32 +16,38 @@ internal sealed class FinestSearch
 
     private const int MostPlaces = FinestFeature.MostPlaces;
 
+    /// <summary>No part is finer than a pixel. [px]</summary>
+    private const int LeastDiameter = 2;
+
     private const double LeastDiagonalMm = 0.25;
     private const double LeastAreaShare = 0.5;
     private const double SamePlaceMm = 1;
 
     /// <summary>Screening discs: each is open by all but a few of the discs below it.</summary>
-    private static readonly int[] Screens = [9, 19, 28, 39, 56, 80, 113, 160, 226];
+    private static readonly int[] Screens = [9, 19, 28, 39, 60, 80, 113, 160, 226];
+
+    /// <summary>The one that is opened before the smaller ones that it is open by: they need only look where it removes something.</summary>
+    private const int FirstScreen = 60;
 
     /// <summary>Answers of <see cref="Screen"/> so far; they are the same for every film.</summary>
     private static readonly int[] ScreenOf = new int[DigitalDisc.MostDiameter + 1];
 
-    private readonly PackedBitmap bits;
+    private readonly FilmBitmap bits;
     private readonly bool gap;
-    private readonly SparseBitmap? mask;
+    private readonly FilmBitmap? mask;
     private readonly TileMap? open;
     private readonly double umPerPx;
-    private readonly SparseBitmap residue;
+    private readonly FilmBitmap residue;
     private readonly OpeningTiles tiles;
     private readonly CancellationToken cancel;
-    private readonly Dictionary<int, TileMap?> screened = [];
+    private readonly Dictionary<int, (TileMap Own, TileMap Any)> screened = [];
 
-    public FinestSearch(PackedBitmap bits, FilmCells cells, bool gap, SparseBitmap? mask, double dpi, CancellationToken cancel)
+    public FinestSearch(FilmBitmap bits, FilmCells cells, bool gap, FilmBitmap? mask, double dpi, CancellationToken cancel)
     {
         (this.bits, this.gap, this.mask, this.cancel) = (bits, gap, mask, cancel);
         umPerPx = 25400 / dpi;
         open = mask is null ? null : TileMap.NotHidden(bits, mask);
-        residue = new SparseBitmap(bits);
+        residue = new FilmBitmap(bits.Width, bits.Height);
         tiles = new OpeningTiles(bits, cells, gap, cancel);
     }
 
@@ -50,7 +56,7 @@ internal sealed class FinestSearch
     {
         var most = Math.Min(FilmLimits.WidestPartPx, (int)(FilmLimits.WidestPartUm / umPerPx)) + 1;
         var places = new List<FilmPlace>();
-        for (var w = 2; w <= most; w++)
+        for (var w = LeastDiameter; w <= most; w++)
         {
             cancel.ThrowIfCancellationRequested();
             var pieces = Pieces(w);
@@ -66,51 +72,42 @@ internal sealed class FinestSearch
     private List<Blob> Pieces(int w)
     {
         var screen = Screen(w);
-        TileMap? where = null;
 
         // What counts for a screening disc itself is among what it was found to remove when it screened smaller ones.
-        if ((screen != w || screened.ContainsKey(w)) && !Screened(screen, out where))
-            return [];
-        return Qualifying(w, w, where);
+        var where = screen != w || screened.ContainsKey(w) ? Screened(screen).Own : open;
+        return where is { IsEmpty: true } ? [] : [.. Removed(w, where).Where(piece => Counts(piece, w))];
     }
 
-    /// <summary>Where pieces may be, by a screening disc; false if nowhere.</summary>
-    private bool Screened(int screen, out TileMap? where)
+    /// <summary>Where a screening disc removes pieces that count for the diameters it screens, and where for any diameter.</summary>
+    private (TileMap Own, TileMap Any) Screened(int screen)
     {
-        if (!screened.TryGetValue(screen, out where))
+        if (!screened.TryGetValue(screen, out var where))
         {
-            var least = Enumerable.Range(2, screen - 1).First(v => Screen(v) == screen);
-            var pieces = Qualifying(screen, least, null);
-            where = pieces.Count == 0 ? null : ResiduePieces.Tiles(bits, residue, pieces);
+            var only = IsAfterFirst(screen) ? Screened(FirstScreen).Any : open;
+            var pieces = Removed(screen, only).FindAll(piece => Counts(piece, LeastDiameter));
+            var least = Enumerable.Range(LeastDiameter, screen - 1).First(v => Screen(v) == screen);
+            where = (ResiduePieces.Tiles(bits, residue, pieces.FindAll(piece => Counts(piece, least))), ResiduePieces.Tiles(bits, residue, pieces));
             screened[screen] = where;
         }
 
-        return where is not null;
+        return where;
     }
 
-    /// <summary>Pieces removed by a disc that would count for diameter <paramref name="judgedAs"/>.</summary>
-    private List<Blob> Qualifying(int diameter, int judgedAs, TileMap? only)
+    /// <summary>Pieces that a disc removes, at least in the marked cells, and all that might count.</summary>
+    private List<Blob> Removed(int diameter, TileMap? only)
     {
-        tiles.Fill(diameter, only ?? open, mask, residue);
-        var leastArea = LeastAreaShare * judgedAs * judgedAs;
-        var leastDiagonal = Math.Max(2.0 * judgedAs, LeastDiagonalMm * 1000 / umPerPx);
-        var found = new List<Blob>();
-        ResiduePieces.Find(
-            bits,
-            gap,
-            residue,
-            piece =>
-            {
-                if (piece.Area >= leastArea && (!piece.Marked || Math.Sqrt(Square(piece.Width) + Square(piece.Height)) >= leastDiagonal))
-                    found.Add(piece);
-            },
-            cancel);
-        return found;
+        tiles.Fill(diameter, only, mask, residue);
+        return ResiduePieces.Find(bits, gap, residue, piece => Counts(piece, LeastDiameter), cancel);
     }
+
+    /// <summary>Whether a piece is large and long enough, or a whole component, to make the film finer than a diameter.</summary>
+    private bool Counts(Blob piece, int diameter) =>
+        piece.Area >= LeastAreaShare * diameter * diameter
+        && (!piece.Marked || Math.Sqrt(Square(piece.Width) + Square(piece.Height)) >= Math.Max(2.0 * diameter, LeastDiagonalMm * 1000 / umPerPx));
 
     private void Collect(List<Blob> pieces, int w, List<FilmPlace> places)
     {
-        foreach (var piece in pieces.OrderByDescending(p => p.Area).Take(4 * MostPlaces))
+        foreach (var piece in pieces.OrderByDescending(p => p.Area).ThenBy(p => p.SeedY).ThenBy(p => p.SeedX).Take(4 * MostPlaces))
         {
             if (places.Count >= MostPlaces)
                 return;
@@ -132,6 +129,8 @@ internal sealed class FinestSearch
 
         return ScreenOf[diameter];
     }
+
+    private static bool IsAfterFirst(int screen) => screen < FirstScreen && new DigitalDisc(FirstScreen).IsOpenBy(new DigitalDisc(screen));
 
     private static double Square(double value) => value * value;
 }

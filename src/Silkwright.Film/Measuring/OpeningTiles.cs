@@ -1,10 +1,9 @@
 using System.Collections.Concurrent;
-using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring;
 
 /// <summary>Runs openings over a film's tiles on all cores, only where something can be removed.</summary>
-internal sealed class OpeningTiles(PackedBitmap bits, FilmCells cells, bool gap, CancellationToken cancel)
+internal sealed class OpeningTiles(FilmBitmap bits, FilmCells cells, bool gap, CancellationToken cancel)
 {
     private readonly ConcurrentBag<DiscOpening> kernels = [];
 
@@ -22,7 +21,7 @@ internal sealed class OpeningTiles(PackedBitmap bits, FilmCells cells, bool gap,
     }
 
     /// <summary>Writes what opening by a disc removes, at least in the marked cells and outside a mask, and 0 elsewhere.</summary>
-    public void Fill(int diameter, TileMap? only, SparseBitmap? mask, SparseBitmap into)
+    public void Fill(int diameter, TileMap? only, FilmBitmap? mask, FilmBitmap into)
     {
         into.Clear();
         Run(diameter, only, (kernel, disc, tile) => kernel.Residue(bits, gap, disc, tile, (y, removed) =>
@@ -41,10 +40,7 @@ internal sealed class OpeningTiles(PackedBitmap bits, FilmCells cells, bool gap,
     private void Run(int diameter, TileMap? only, Action<DiscOpening, DigitalDisc, OpeningTile> work)
     {
         var disc = new DigitalDisc(diameter);
-        var wanted = cells.Openable(bits, gap, diameter);
-        if (only is not null)
-            wanted.KeepIn(only);
-        var tiles = wanted.Tiles(DiscOpening.TileWords(diameter), DiscOpening.TileRows(diameter), join: 2);
+        var tiles = cells.Openable(bits, gap, diameter, only).Tiles(DiscOpening.TileWords(diameter), DiscOpening.TileRows(diameter), join: 2);
 
         // No more at once than there are cores, or threads that wait for others would each bring a kernel of their own.
         var cores = new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = Environment.ProcessorCount };

@@ -1,39 +1,63 @@
 using System.Numerics;
-using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring;
 
 /// <summary>The 8-connected pieces of what an opening removed, each with whether it was a whole component.</summary>
 internal static class ResiduePieces
 {
-    /// <summary>Gives every piece; one that touches what the opening left is <see cref="Blob.Marked"/>.</summary>
-    public static void Find(PackedBitmap bits, bool gap, SparseBitmap residue, Action<Blob> piece, CancellationToken cancel)
+    private const int MostBands = 8;
+
+    /// <summary>The pieces that are wanted; one that touches what the opening left is <see cref="Blob.Marked"/>.</summary>
+    public static List<Blob> Find(FilmBitmap bits, bool gap, FilmBitmap residue, Predicate<Blob> wanted, CancellationToken cancel)
     {
-        var pieces = new BandComponents(piece);
+        var cells = (bits.CellsDown + MostBands - 1) / MostBands;
+        var found = new List<Blob>[(bits.CellsDown + cells - 1) / cells];
+        var bands = new BandComponents[found.Length];
+        var cores = new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = Environment.ProcessorCount };
+        _ = Parallel.For(0, bands.Length, cores, b =>
+        {
+            found[b] = [];
+            bands[b] = new BandComponents(piece => Keep(piece, found[b]));
+            AddRows(bands[b], bits, gap, residue, b * cells, Math.Min(bits.CellsDown, (b + 1) * cells), cancel);
+        });
+        var seams = new List<Blob>();
+        foreach (var piece in ComponentSeams.Join(bands))
+            Keep(piece, seams);
+        return [.. found.SelectMany(pieces => pieces), .. seams];
+
+        void Keep(Blob piece, List<Blob> into)
+        {
+            if (wanted(piece))
+                into.Add(piece);
+        }
+    }
+
+    private static void AddRows(BandComponents pieces, FilmBitmap bits, bool gap, FilmBitmap residue, int firstCell, int endCell, CancellationToken cancel)
+    {
         var edges = new int[bits.Width + 2];
         var touches = new bool[(bits.Width / 2) + 2];
-        for (var y = 0; y < bits.Height; y++)
+        for (var cell = firstCell; cell < endCell; cell++)
         {
-            if (residue.IsBlank(y))
+            cancel.ThrowIfCancellationRequested();
+            var (top, bottom) = (cell * FilmBitmap.CellRows, Math.Min(bits.Height, (cell + 1) * FilmBitmap.CellRows));
+            if (residue.IsBlank(cell) && cell > firstCell && cell < endCell - 1)
             {
-                if (!pieces.LastRow.IsEmpty || y == 0)
-                    pieces.AddRow([], y);
+                pieces.AddRow([], top);
                 continue;
             }
 
-            if ((y & 255) == 0)
-                cancel.ThrowIfCancellationRequested();
-            var count = residue.Edges(y, edges);
-            for (var i = 0; i < count; i += 2)
-                touches[i / 2] = Touches(bits, gap, residue, y, edges[i], edges[i + 1]);
-            pieces.AddRow(edges.AsSpan(0, count), y, touches);
+            for (var y = top; y < bottom; y++)
+            {
+                var count = residue.Edges(y, edges);
+                for (var i = 0; i < count; i += 2)
+                    touches[i / 2] = Touches(bits, gap, residue, y, edges[i], edges[i + 1]);
+                pieces.AddRow(edges.AsSpan(0, count), y, touches);
+            }
         }
-
-        pieces.Finish();
     }
 
     /// <summary>Marks the cells that hold pixels of the pieces that are wanted, and perhaps some more.</summary>
-    public static TileMap Tiles(PackedBitmap film, SparseBitmap residue, IReadOnlyList<Blob> wanted)
+    public static TileMap Tiles(FilmBitmap film, FilmBitmap residue, IReadOnlyList<Blob> wanted)
     {
         var map = new TileMap(film);
         var boxes = wanted.Sum(b => (long)b.Height * ((b.Width >> 6) + 2));
@@ -56,7 +80,7 @@ internal static class ResiduePieces
     }
 
     /// <summary>The residue's pixel nearest to the centre of a piece, within the piece's box.</summary>
-    public static (int X, int Y) Place(SparseBitmap residue, in Blob blob)
+    public static (int X, int Y) Place(FilmBitmap residue, in Blob blob)
     {
         var (cx, cy) = (blob.SumX / blob.Area, blob.SumY / blob.Area);
         var best = (X: blob.SeedX, Y: blob.SeedY);
@@ -82,20 +106,15 @@ internal static class ResiduePieces
 
     private static double Distance2(int x, int y, double cx, double cy) => ((x + 0.5 - cx) * (x + 0.5 - cx)) + ((y + 0.5 - cy) * (y + 0.5 - cy));
 
-    private static bool Touches(PackedBitmap bits, bool gap, SparseBitmap residue, int y, int from, int to)
+    private static bool Touches(FilmBitmap bits, bool gap, FilmBitmap residue, int y, int from, int to)
     {
         var (left, right) = (Math.Max(0, from - 1), Math.Min(bits.Width, to + 1));
         for (var j = Math.Max(0, y - 1); j <= Math.Min(bits.Height - 1, y + 1); j++)
         {
-            var all = bits.Row(j);
-            for (var word = left >> 6; word <= (right - 1) >> 6; word++)
+            for (var word = left >> 6; word << 6 < right; word++)
             {
-                var inside = ulong.MaxValue;
-                if (word == left >> 6)
-                    inside &= ulong.MaxValue >> (left & 63);
-                if (word == (right - 1) >> 6)
-                    inside &= ulong.MaxValue << (63 - ((right - 1) & 63));
-                if (((gap ? ~all[word] : all[word]) & ~residue.Word(j, word) & inside) != 0)
+                var set = bits.Word(j, word);
+                if (((gap ? ~set : set) & ~residue.Word(j, word) & BitRow.Between(word, left, right)) != 0)
                     return true;
             }
         }

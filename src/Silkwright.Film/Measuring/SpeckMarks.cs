@@ -1,12 +1,10 @@
-using Silkwright.Film.Readers;
-
 namespace Silkwright.Film.Measuring;
 
 /// <summary>Remembers the pixels of specks until all components are known, then turns them round together.</summary>
 /// <remarks>Several threads may mark at once: the specks are separate, but may share a word.</remarks>
-internal sealed class SpeckMarks(PackedBitmap bits)
+internal sealed class SpeckMarks(FilmBitmap bits)
 {
-    private readonly SparseBitmap marks = new(bits);
+    private readonly FilmBitmap marks = new(bits.Width, bits.Height);
 
     /// <summary>Marks the speck, image or gap, that holds a pixel.</summary>
     public void Mark(int seedX, int seedY)
@@ -32,15 +30,5 @@ internal sealed class SpeckMarks(PackedBitmap bits)
     }
 
     /// <summary>Turns every marked pixel round.</summary>
-    public void Apply()
-    {
-        for (var y = 0; y < bits.Height; y++)
-        {
-            if (marks.IsBlank(y))
-                continue;
-            var row = bits.Row(y);
-            for (var i = 0; i < row.Length; i++)
-                row[i] ^= marks.Word(y, i);
-        }
-    }
+    public void Apply() => bits.Turn(marks);
 }

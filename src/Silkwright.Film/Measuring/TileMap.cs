@@ -1,14 +1,14 @@
-using Silkwright.Film.Readers;
-
 namespace Silkwright.Film.Measuring;
 
-/// <summary>Parts of a film marked for work, in cells of one word by <see cref="CellRows"/> rows.</summary>
-internal sealed class TileMap(PackedBitmap film)
+/// <summary>Parts of a film marked for work, cell by cell.</summary>
+internal sealed class TileMap(FilmBitmap film)
 {
-    /// <summary>Rows of a cell.</summary>
-    public const int CellRows = 64;
+    private const int CellRows = FilmBitmap.CellRows;
 
-    private readonly bool[] cells = new bool[film.Stride * ((film.Height + CellRows - 1) / CellRows)];
+    private readonly bool[] cells = new bool[film.Stride * film.CellsDown];
+
+    /// <summary>Nothing is marked.</summary>
+    public bool IsEmpty => !cells.AsSpan().Contains(true);
 
     /// <summary>Marks the cells that hold a pixel of a row of words.</summary>
     public void Mark(int word, int row) => cells[(row / CellRows * film.Stride) + word] = true;
@@ -17,30 +17,20 @@ internal sealed class TileMap(PackedBitmap film)
     public bool this[int word, int row] => cells[(row / CellRows * film.Stride) + word];
 
     /// <summary>The cells that a mask does not hide altogether.</summary>
-    public static TileMap NotHidden(PackedBitmap film, SparseBitmap mask)
+    public static TileMap NotHidden(FilmBitmap film, FilmBitmap mask)
     {
         var map = new TileMap(film);
-        for (var y = 0; y < film.Height; y++)
+        for (var cell = 0; cell < film.CellsDown; cell++)
         {
-            var open = map.cells.AsSpan(y / CellRows * film.Stride, film.Stride);
-            if (mask.IsBlank(y))
-            {
-                open.Fill(true);
-                continue;
-            }
-
+            var rows = Math.Min(CellRows, film.Height - (cell * CellRows));
             for (var word = 0; word < film.Stride; word++)
-                open[word] |= mask.Word(y, word) != (word == film.Stride - 1 ? film.LastMask : ulong.MaxValue);
+            {
+                var hidden = mask.Cell(word, cell, out var alike);
+                map.cells[(cell * film.Stride) + word] = hidden.IsEmpty ? alike == 0 : hidden[..rows].ContainsAnyExcept(word == film.Stride - 1 ? film.LastMask : ulong.MaxValue);
+            }
         }
 
         return map;
-    }
-
-    /// <summary>Keeps of the marks those that another map has too.</summary>
-    public void KeepIn(TileMap other)
-    {
-        for (var i = 0; i < cells.Length; i++)
-            cells[i] &= other.cells[i];
     }
 
     /// <summary>Tiles that hold every marked cell, in blocks of rows; marked cells no farther apart than a join share a tile.</summary>

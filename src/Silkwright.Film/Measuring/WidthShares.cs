@@ -1,5 +1,4 @@
 using Silkwright.Artwork;
-using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring;
 
@@ -9,9 +8,9 @@ internal static class WidthShares
     private static readonly double[] WidthsUm = [100, 150, 200, 300, 500, 1000];
 
     /// <summary>The shares, exact on the whole film; widths that the grid cannot tell apart from 0 or that are too large for it are left out.</summary>
-    public static IReadOnlyList<WidthShare> Of(PackedBitmap bits, FilmCells cells, double dpi, CancellationToken cancel)
+    public static IReadOnlyList<WidthShare> Of(FilmBitmap bits, FilmCells cells, double dpi, CancellationToken cancel)
     {
-        var image = BitRow.Count(bits.All);
+        var image = bits.Count();
         if (image == 0)
             return [];
         var tiles = new OpeningTiles(bits, cells, false, cancel);

@@ -42,10 +42,10 @@ public sealed record FilmHeat(byte[] Png, int WidthPx, int HeightPx, double MmPe
         ArgumentOutOfRangeException.ThrowIfLessThan(longestPx, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(longestPx, FilmPreview.LongestPicturePx);
         using var film = FilmFile.Open(path, options);
-        var bits = new PackedBitmap(film.Header.WidthPx, film.Header.HeightPx);
+        var bits = new FilmBitmap(film.Header.WidthPx, film.Header.HeightPx);
         _ = FilmComponents.Read(film, bits, null, cancel);
         var tiles = new OpeningTiles(bits, new FilmCells(bits), false, cancel);
-        var (narrower, near) = (new SparseBitmap(bits), new SparseBitmap(bits));
+        var (narrower, near) = (new FilmBitmap(bits.Width, bits.Height), new FilmBitmap(bits.Width, bits.Height));
         tiles.Fill(Disc(heldUm), null, null, narrower);
         tiles.Fill(Disc(heldUm * NearFactor), null, null, near);
         return Draw(bits, narrower, near, film.Header.Dpi, heldUm, longestPx, cancel);
@@ -76,7 +76,7 @@ public sealed record FilmHeat(byte[] Png, int WidthPx, int HeightPx, double MmPe
     private static string Hex(SKColor colour) => $"#{colour.Red:x2}{colour.Green:x2}{colour.Blue:x2}";
 
     private static FilmHeat Draw(
-        PackedBitmap bits, SparseBitmap narrower, SparseBitmap near, double dpi, double heldUm, int longestPx, CancellationToken cancel)
+        FilmBitmap bits, FilmBitmap narrower, FilmBitmap near, double dpi, double heldUm, int longestPx, CancellationToken cancel)
     {
         var box = (Math.Max(bits.Width, bits.Height) + longestPx - 1) / longestPx;
         using var picture = new SKBitmap((bits.Width + box - 1) / box, (bits.Height + box - 1) / box, SKColorType.Rgba8888, SKAlphaType.Opaque);
@@ -88,9 +88,9 @@ public sealed record FilmHeat(byte[] Png, int WidthPx, int HeightPx, double MmPe
             var rows = Math.Min(bits.Height, (line + 1) * box) - (line * box);
             for (var y = line * box; y < (line * box) + rows; y++)
             {
-                Add(bits.Row(y), image);
-                AddSparse(near, y, wide);
-                AddSparse(narrower, y, thin);
+                Add(bits, y, image);
+                Add(near, y, wide);
+                Add(narrower, y, thin);
             }
 
             var pixels = picture.GetPixelSpan()[(line * picture.RowBytes)..];
@@ -103,19 +103,13 @@ public sealed record FilmHeat(byte[] Png, int WidthPx, int HeightPx, double MmPe
                 (pixels[4 * x], pixels[(4 * x) + 1], pixels[(4 * x) + 2], pixels[(4 * x) + 3]) = (colour.Red, colour.Green, colour.Blue, 255);
             }
 
-            void AddSparse(SparseBitmap of, int y, int[] into)
+            void Add(FilmBitmap of, int y, int[] into)
             {
-                if (of.IsBlank(y))
+                if (of.IsBlank(y / FilmBitmap.CellRows))
                     return;
-                for (var word = 0; word < row.Length; word++)
-                    row[word] = of.Word(y, word);
-                Add(row, into);
-            }
-
-            void Add(ReadOnlySpan<ulong> from, int[] into)
-            {
+                of.Read(y, 0, row);
                 for (var x = 0; x < into.Length; x++)
-                    into[x] += BitRow.Count(from, x * box, Math.Min(bits.Width, (x + 1) * box));
+                    into[x] += BitRow.Count(row, x * box, Math.Min(bits.Width, (x + 1) * box));
             }
         });
         using var data = picture.Encode(SKEncodedImageFormat.Png, 100);

@@ -48,8 +48,8 @@ public class DiscOpeningTests
 
     private static void Check(bool[,] pixels, int w, bool gap)
     {
-        var bits = Bitmaps.From(pixels);
-        var residue = new SparseBitmap(bits);
+        var bits = Bitmaps.Film(pixels);
+        var residue = new FilmBitmap(bits.Width, bits.Height);
         var tiles = new OpeningTiles(bits, new FilmCells(bits), gap, CancellationToken.None);
         tiles.Fill(w, null, null, residue);
         var expected = PlainOpening.Residue(pixels, !gap, w);

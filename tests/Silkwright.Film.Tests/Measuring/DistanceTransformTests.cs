@@ -19,7 +19,7 @@ public class DistanceTransformTests
     [InlineData(5, 20, 70, 50, 80, new[] { 148, 388, 742, 1074, 3416, 11086, 20587 })]
     public void Openings_and_components_are_those_of_the_distance_transform(int seed, int block, int percent, int image, int gap, int[] removed)
     {
-        var bits = Bitmaps.From(Noise(seed, block, percent));
+        var bits = Bitmaps.Film(Noise(seed, block, percent));
         var tiles = new OpeningTiles(bits, new FilmCells(bits), false, CancellationToken.None);
         Assert.Equal(removed, Diameters.Select(w => (int)tiles.Area(w)));
         var (imageSet, gapSet) = FilmComponents.FindAndTakeOutSpecks(bits, CancellationToken.None);

@@ -16,7 +16,7 @@ public class FilmComponentsTests
         {
             var pixels = Bitmaps.Random(
                 random, random.Next(1, 150), random.Next(1, 40), random.NextDouble(), random.Next(1, 5));
-            var bits = Bitmaps.From(pixels);
+            var bits = Bitmaps.Film(pixels);
             var (image, gap) = FilmComponents.FindAndTakeOutSpecks(bits, random.Next(1, 20), CancellationToken.None);
             var after = (bool[,])pixels.Clone();
             foreach (var (set, value) in new[] { (image, true), (gap, false) })
@@ -64,17 +64,17 @@ public class FilmComponentsTests
             Assert.Equal(a.Area, b.Area);
             Assert.Equal(a.Image.Dots, b.Image.Dots);
             Assert.Equal(a.Gap.Dots, b.Gap.Dots);
-            Assert.True(a.Bits.All.SequenceEqual(b.Bits.All));
+            Assert.Equal(Bitmaps.Pixels(a.Bits), Bitmaps.Pixels(b.Bits));
             var count = FilmMeasurer.Count(folder["a.tif"], new FilmOptions(1200), null, CancellationToken.None);
             Assert.Equal((a.Image.Count, a.Image.Specks, a.Gap.Count, a.Gap.Specks), (count.Components.Image, count.Specks.Image, count.Components.Gap, count.Specks.Gap));
             Assert.Equal(100.0 * pixels.Cast<bool>().Count(p => p) / pixels.Length, count.CoveragePercent, 1e-9);
         }
     }
 
-    private static (long Area, ComponentSet Image, ComponentSet Gap, PackedBitmap Bits) Read(string path)
+    private static (long Area, ComponentSet Image, ComponentSet Gap, FilmBitmap Bits) Read(string path)
     {
         using var film = FilmFile.Open(path, new FilmOptions(1200));
-        var bits = new PackedBitmap(film.Header.WidthPx, film.Header.HeightPx);
+        var bits = new FilmBitmap(film.Header.WidthPx, film.Header.HeightPx);
         var (area, image, gap) = FilmComponents.Read(film, bits, null, CancellationToken.None);
         return (area, image, gap, bits);
     }

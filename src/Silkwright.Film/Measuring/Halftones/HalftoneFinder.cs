@@ -1,5 +1,4 @@
 using Silkwright.Artwork;
-using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring.Halftones;
 
@@ -12,25 +11,27 @@ internal static class HalftoneFinder
     private const int MostLattices = 48;
 
     /// <summary>The zones, and a mask of them with one period around; no mask where there is none.</summary>
-    public static (IReadOnlyList<HalftoneZone> Zones, SparseBitmap? Mask) Find(
-        PackedBitmap bits, ComponentSet image, ComponentSet gap, double dpi, CancellationToken cancel)
+    public static (IReadOnlyList<HalftoneZone> Zones, FilmBitmap? Mask) Find(
+        FilmBitmap bits, ComponentSet image, ComponentSet gap, double dpi, CancellationToken cancel)
     {
         var dots = Candidates(image, dpi);
         var holes = Candidates(gap, dpi);
-        var dotGroups = LatticeGroups.Find(new DotGrid(dots, bits.Width, bits.Height), dpi, cancel);
-        var holeGroups = LatticeGroups.Find(new DotGrid(holes, bits.Width, bits.Height), dpi, cancel);
+        IReadOnlyList<DotGroup> dotGroups = [], holeGroups = [];
+        Parallel.Invoke(
+            new ParallelOptions { CancellationToken = cancel },
+            () => dotGroups = LatticeGroups.Find(new DotGrid(dots, bits.Width, bits.Height), dpi, cancel),
+            () => holeGroups = LatticeGroups.Find(new DotGrid(holes, bits.Width, bits.Height), dpi, cancel));
         var seeds = dotGroups.Select(g => (Group: g, Lattice: g.Lattice, Holes: false))
             .Concat(holeGroups.Select(g => (Group: g, Lattice: ToDots(g.Lattice), Holes: true)))
             .OrderByDescending(s => s.Group.Members.Length).Take(MostLattices);
         var taken = new TakenDots(dots.Length, holes.Length);
         var maps = new List<SiteMap>();
-        var zones = new List<(SiteMap Map, int Number, HalftoneZone Zone)>();
-        SparseBitmap? mask = null;
+        var grown = new List<(SiteMap Map, IReadOnlyList<int> Sites)>();
         foreach (var (group, lattice, isHoles) in seeds)
         {
             cancel.ThrowIfCancellationRequested();
             var seed = Array.FindAll(group.Members, m => !taken.Has(m, isHoles));
-            if (seed.Length < LatticeGroups.LeastDots || seed.Length < group.Members.Length / 2 || zones.Count >= MostZones)
+            if (seed.Length < LatticeGroups.LeastDots || seed.Length < group.Members.Length / 2 || grown.Count >= MostZones)
                 continue;
             var (shapes, shift) = isHoles ? (holes, 0.5) : (dots, 0.0);
             var map = maps.Find(m => m.Fits(shapes, seed, shift));
@@ -39,19 +40,25 @@ internal static class HalftoneFinder
             foreach (var sites in ZoneGrower.Grow(map, seed, shapes, shift))
             {
                 taken.Take(map, sites);
-                if (new ZoneMeasurer(map, sites, dots, holes, dpi).Measure() is not { } zone)
-                    continue;
-                zones.Add((map, map.Zone[sites[0]], zone));
-                mask ??= new SparseBitmap(bits);
-                ZoneMask.Draw(map, sites, mask);
+                grown.Add((map, sites));
             }
         }
 
-        if (mask is null)
+        var measured = new (SiteMap Map, IReadOnlyList<int> Sites, HalftoneZone? Zone)[grown.Count];
+        _ = Parallel.For(0, grown.Count, new ParallelOptions { CancellationToken = cancel }, i =>
+        {
+            var (map, sites) = grown[i];
+            measured[i] = (map, sites, new ZoneMeasurer(map, sites, dots, holes, dpi).Measure());
+        });
+        var zones = measured.Where(z => z.Zone is not null).ToArray();
+        if (zones.Length == 0)
             return ([], null);
+        var mask = new FilmBitmap(bits.Width, bits.Height);
+        foreach (var (map, sites, _) in zones)
+            ZoneMask.Draw(map, sites, mask);
         var parts = Slivers(image, dpi);
         var apart = maps.ToDictionary(m => m, m => StrandedDots.Hide(m, parts, mask));
-        var told = zones.Select(z => z.Zone with { CutDots = z.Zone.CutDots + apart[z.Map].GetValueOrDefault(z.Number) });
+        var told = zones.Select(z => z.Zone! with { CutDots = z.Zone.CutDots + apart[z.Map].GetValueOrDefault(z.Map.Zone[z.Sites[0]]) });
         return ([.. told.OrderByDescending(z => z.WidthMm * z.HeightMm)], mask);
     }
 

@@ -1,5 +1,3 @@
-using Silkwright.Film.Readers;
-
 namespace Silkwright.Film.Measuring.Halftones;
 
 /// <summary>A lattice laid over the whole film: which dot stands at each site, which hole between four of them.</summary>
@@ -18,15 +16,15 @@ internal sealed class SiteMap
     /// <summary>How much larger a dot may be than one a few periods off. Tones run slowly: from 3 to 6 % in two periods is already steep.</summary>
     private const double MostGrowth = 2;
 
-    private readonly PackedBitmap bits;
+    private readonly FilmBitmap bits;
     private readonly DotShape[] dotShapes;
     private readonly DotShape[] holeShapes;
     private readonly int firstI;
     private readonly int firstJ;
-    private readonly int[] dots;
-    private readonly int[] holes;
+    private readonly SiteValues dots;
+    private readonly SiteValues holes;
 
-    public SiteMap(PackedBitmap bits, ScreenLattice lattice, DotShape[] dotShapes, DotShape[] holeShapes)
+    public SiteMap(FilmBitmap bits, ScreenLattice lattice, DotShape[] dotShapes, DotShape[] holeShapes)
     {
         (this.bits, this.dotShapes, this.holeShapes) = (bits, dotShapes, holeShapes);
         Lattice = lattice;
@@ -38,7 +36,7 @@ internal sealed class SiteMap
         Down = (int)Math.Ceiling(corners.Max(c => c.J)) + 2 - firstJ;
         dots = Place(dotShapes, 0);
         holes = Place(holeShapes, 0.5);
-        Zone = new int[Across * Down];
+        Zone = new SiteValues(Across * Down, 0);
     }
 
     public ScreenLattice Lattice { get; }
@@ -48,7 +46,7 @@ internal sealed class SiteMap
     public int Down { get; }
 
     /// <summary>Number of the zone each site belongs to, from 1; 0 for none.</summary>
-    public int[] Zone { get; }
+    public SiteValues Zone { get; }
 
     /// <summary>Zones given out so far.</summary>
     public int Zones { get; set; }
@@ -130,7 +128,7 @@ internal sealed class SiteMap
     /// <summary>Whether a site has a dot, or a hole, that is not much larger than the one of a zone's site near it.</summary>
     public bool IsLike(int site, int other) => IsLike(dots, dotShapes, site, other) || IsLike(holes, holeShapes, site, other);
 
-    private static bool IsLike(int[] at, DotShape[] shapes, int site, int other) =>
+    private static bool IsLike(SiteValues at, DotShape[] shapes, int site, int other) =>
         at[site] >= 0 && at[other] >= 0 && shapes[at[other]].Area <= MostGrowth * shapes[at[site]].Area;
 
     /// <summary>The image at a point; gap outside the film.</summary>
@@ -151,16 +149,15 @@ internal sealed class SiteMap
                 continue;
             var from = Math.Clamp((int)Math.Ceiling(at.X - Math.Sqrt(half) - 0.5), 0, bits.Width);
             var to = Math.Clamp((int)Math.Floor(at.X + Math.Sqrt(half) - 0.5) + 1, 0, bits.Width);
-            count += BitRow.Count(bits.Row(y), from, to);
+            count += bits.Count(y, from, to);
         }
 
         return count;
     }
 
-    private int[] Place(DotShape[] shapes, double shift)
+    private SiteValues Place(DotShape[] shapes, double shift)
     {
-        var placed = new int[Across * Down];
-        Array.Fill(placed, -1);
+        var placed = new SiteValues(Across * Down, -1);
         for (var k = 0; k < shapes.Length; k++)
         {
             var shape = shapes[k];

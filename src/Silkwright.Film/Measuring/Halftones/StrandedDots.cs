@@ -8,7 +8,7 @@ internal static class StrandedDots
     /// <param name="parts">Small parts of the image that are not round enough for dots.</param>
     /// <param name="mask">What is hidden from the search for line work.</param>
     /// <returns>Slivers of each zone, by its number, that stand at none of its sites or their neighbours.</returns>
-    public static Dictionary<int, int> Hide(SiteMap map, DotShape[] parts, SparseBitmap mask)
+    public static Dictionary<int, int> Hide(SiteMap map, DotShape[] parts, FilmBitmap mask)
     {
         var apart = new Dictionary<int, int>();
         foreach (var part in parts)

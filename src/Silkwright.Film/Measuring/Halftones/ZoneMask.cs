@@ -7,18 +7,21 @@ internal static class ZoneMask
     /// <summary>A cell reaches 0.71 periods from its site at its corners; one period more is around it.</summary>
     private const double EdgeReach = 1.71;
 
-    /// <summary>Enough for the cells of neighbouring sites to overlap, whatever the angle.</summary>
-    private const double InnerReach = 0.75;
+    /// <summary>A cell reaches this far from its site along rows and columns, whatever the angle: half its diagonal. What more it takes of its neighbours they cover themselves.</summary>
+    private const double InnerReach = 0.71;
 
-    /// <summary>Sites after which blocks that have become all mask give up their memory.</summary>
+    /// <summary>Sites after which cells that have become all mask give up their memory.</summary>
     private const int SitesTogether = 16_384;
 
-    public static void Draw(SiteMap map, IReadOnlyList<int> sites, SparseBitmap mask)
+    public static void Draw(SiteMap map, IReadOnlyList<int> sites, FilmBitmap mask)
     {
         for (var k = 0; k < sites.Count; k++)
         {
             var (x, y) = map.At(sites[k]);
-            Disc(mask, x, y, map.Lattice.Period * (IsInner(map, sites[k]) ? InnerReach : EdgeReach));
+            if (IsInner(map, sites[k]))
+                Square(mask, x, y, map.Lattice.Period * InnerReach);
+            else
+                Disc(mask, x, y, map.Lattice.Period * EdgeReach);
             if ((k + 1) % SitesTogether == 0)
                 mask.Compact();
         }
@@ -41,7 +44,13 @@ internal static class ZoneMask
         return true;
     }
 
-    public static void Disc(SparseBitmap mask, double x, double y, double radius)
+    private static void Square(FilmBitmap mask, double x, double y, double reach) => mask.Set(
+        (int)Math.Max(0, x - reach),
+        (int)Math.Min(mask.Width, x + reach + 1),
+        (int)Math.Max(0, y - reach),
+        (int)Math.Min(mask.Height, y + reach + 1));
+
+    public static void Disc(FilmBitmap mask, double x, double y, double radius)
     {
         for (var row = Math.Max(0, (int)(y - radius)); row <= Math.Min(mask.Height - 1, (int)(y + radius)); row++)
         {

@@ -1,5 +1,4 @@
 using Silkwright.Artwork;
-using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring.Layout;
 
@@ -22,7 +21,7 @@ internal static class LayoutFinder
     /// <summary>Longest side of what may hold a mark. [mm] The largest mark and a cell on either side.</summary>
     private const double MostMm = 22;
 
-    public static FilmLayout Of(PackedBitmap bits, double dpi, CancellationToken cancel)
+    public static FilmLayout Of(FilmBitmap bits, double dpi, CancellationToken cancel)
     {
         var grid = new LayoutGrid(bits, dpi, cancel);
         var groups = CellGroups.Of(grid);

@@ -1,5 +1,3 @@
-using Silkwright.Film.Readers;
-
 namespace Silkwright.Film.Measuring.Layout;
 
 /// <summary>How many pixels of each square cell print.</summary>
@@ -10,11 +8,11 @@ internal sealed class LayoutGrid
 
     private const int MostCells = 1024;
 
-    private readonly PackedBitmap bits;
+    private readonly FilmBitmap bits;
     private readonly double cellPx;
     private readonly int[] counts;
 
-    public LayoutGrid(PackedBitmap bits, double dpi, CancellationToken cancel)
+    public LayoutGrid(FilmBitmap bits, double dpi, CancellationToken cancel)
     {
         this.bits = bits;
         CellMm = LeastCellMm;
@@ -48,9 +46,10 @@ internal sealed class LayoutGrid
     private void CountRow(int cell)
     {
         var into = counts.AsSpan(cell * Across, Across);
+        var row = new ulong[bits.Stride];
         for (var y = Top(cell); y < Top(cell + 1); y++)
         {
-            var row = bits.Row(y);
+            bits.Read(y, 0, row);
             for (var x = 0; x < into.Length; x++)
                 into[x] += BitRow.Count(row, Left(x), Left(x + 1));
         }

@@ -1,5 +1,4 @@
 using Silkwright.Artwork;
-using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring.Layout;
 
@@ -34,7 +33,7 @@ internal static class MarkShape
     /// <param name="right">One past the last. [px]</param>
     /// <param name="bottom">One past the last. [px]</param>
     /// <param name="dpi">[1/in]</param>
-    public static RegisterMark? In(PackedBitmap bits, int left, int top, int right, int bottom, double dpi)
+    public static RegisterMark? In(FilmBitmap bits, int left, int top, int right, int bottom, double dpi)
     {
         var mm = 25.4 / dpi;
         var (pixels, box) = Pixels(bits, left, top, right, bottom);
@@ -66,7 +65,7 @@ internal static class MarkShape
     }
 
     private static (List<(int X, int Y)> Pixels, (int Left, int Top, int Right, int Bottom) Box) Pixels(
-        PackedBitmap bits, int left, int top, int right, int bottom)
+        FilmBitmap bits, int left, int top, int right, int bottom)
     {
         var pixels = new List<(int X, int Y)>();
         var box = (Left: right, Top: bottom, Right: left, Bottom: top);
@@ -85,7 +84,7 @@ internal static class MarkShape
     }
 
     /// <summary>A pixel at the place or within reach of it prints.</summary>
-    private static bool IsNear(PackedBitmap bits, double x, double y, int reach)
+    private static bool IsNear(FilmBitmap bits, double x, double y, int reach)
     {
         var (column, row) = ((int)Math.Round(x), (int)Math.Round(y));
         for (var j = Math.Max(0, row - reach); j <= Math.Min(bits.Height - 1, row + reach); j++)

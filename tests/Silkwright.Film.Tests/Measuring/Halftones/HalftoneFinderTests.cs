@@ -137,7 +137,7 @@ public class HalftoneFinderTests
     private static FilmMeasurement Measure(double width, double height, params FilmShape[] shapes)
     {
         var recipe = new FilmRecipe("test.tif", width, height, 1200, shapes);
-        var bits = FilmMaker.Bits(recipe);
+        var bits = FilmBitmap.Of(FilmMaker.Bits(recipe));
         return FilmMeasurer.Measure(bits, new FilmHeader(bits.Width, bits.Height, 1200, []), "test.tif", CancellationToken.None);
     }
 }

@@ -36,7 +36,7 @@ internal static class JobFilms
             Specks = new FilmCounts(0, 0),
             ImageWidths = [],
             Halftones = [],
-            Layout = LayoutFinder.Of(bits, dpi, CancellationToken.None),
+            Layout = LayoutFinder.Of(Film.Measuring.FilmBitmap.Of(bits), dpi, CancellationToken.None),
         };
     }
 

@@ -1,0 +1,67 @@
+using Silkwright.Film.Measuring;
+
+namespace Silkwright.Film.Tests.Measuring;
+
+/// <summary>A film in cells against a plain array of pixels.</summary>
+public sealed class FilmBitmapTests
+{
+    [Fact]
+    public void Every_pixel_and_every_edge_is_kept_whatever_cells_are_alike()
+    {
+        var random = new Random(91);
+        for (var round = 0; round < 300; round++)
+        {
+            var pixels = Bitmaps.Random(random, random.Next(1, 400), random.Next(1, 300), random.NextDouble(), random.Next(1, 140));
+            var film = Bitmaps.Film(pixels);
+            Assert.Equal(pixels, Bitmaps.Pixels(film));
+            Assert.Equal(pixels.Cast<bool>().Count(p => p), film.Count());
+            var y = random.Next(film.Height);
+            var edges = new int[film.Width + 2];
+            var row = new bool[film.Width];
+            foreach (var run in edges[..film.Edges(y, edges)].Chunk(2))
+                row.AsSpan(run[0]..run[1]).Fill(true);
+            Assert.Equal(Enumerable.Range(0, film.Width).Select(x => pixels[x, y]), row);
+        }
+    }
+
+    [Fact]
+    public void What_is_set_and_turned_is_what_a_plain_array_holds()
+    {
+        var random = new Random(92);
+        for (var round = 0; round < 200; round++)
+        {
+            var pixels = Bitmaps.Random(random, random.Next(1, 300), random.Next(1, 300), random.NextDouble(), random.Next(1, 140));
+            var film = Bitmaps.Film(pixels);
+            for (var k = 0; k < 6; k++)
+                SetAndCount(film, pixels, random);
+            film.Compact();
+            Assert.Equal(pixels, Bitmaps.Pixels(film));
+            var where = Bitmaps.Random(random, film.Width, film.Height, random.NextDouble(), random.Next(1, 140));
+            film.Turn(Bitmaps.Film(where));
+            for (var x = 0; x < film.Width; x++)
+            {
+                for (var y = 0; y < film.Height; y++)
+                    Assert.Equal(pixels[x, y] != where[x, y], film[x, y]);
+            }
+
+            film.Clear();
+            Assert.Equal(0, film.Count());
+        }
+    }
+
+    private static void SetAndCount(FilmBitmap film, bool[,] pixels, Random random)
+    {
+        var (left, top) = (random.Next(film.Width), random.Next(film.Height));
+        var (right, bottom) = (random.Next(left, film.Width) + 1, random.Next(top, film.Height) + 1);
+        Assert.Equal(Enumerable.Range(left, right - left).Count(x => pixels[x, top]), film.Count(top, left, right));
+        film.Set(left, right, top, bottom);
+        var row = random.Next(film.Height);
+        film.Set(row, left, right);
+        for (var x = left; x < right; x++)
+        {
+            pixels[x, row] = true;
+            for (var y = top; y < bottom; y++)
+                pixels[x, y] = true;
+        }
+    }
+}
