@@ -17,7 +17,7 @@ internal static class FullSizeBench
     /// <summary>Discs of 100 to 1000 µm at 2400 dpi and a pixel more: what the widths of the image are measured by.</summary>
     private static readonly string[] Widths = ["10", "15", "19", "29", "48", "95"];
 
-    private static readonly int[] Heights = [2_604, 13_020, 26_042, FullSizeFilm.HeightPx, 52_080];
+    private static readonly int[] Heights = [2_604, 13_020, FullSizeFilm.HeightPx, 104_160];
 
     private static readonly string Films = Path.Combine(AppContext.BaseDirectory, "films");
     private static readonly string Peers = Path.Combine(AppContext.BaseDirectory, "peers");

@@ -92,6 +92,9 @@ internal sealed class FilmBitmap
         return place >= FirstStored ? Words(place) : [];
     }
 
+    /// <summary>Pixels of the cells that take memory. [px]</summary>
+    public long StoredPixels => 64L * CellRows * (Volatile.Read(ref stored) - FirstStored);
+
     /// <summary>Whether a whole row of cells is blank.</summary>
     public bool IsBlank(int cellRow) => !places.AsSpan(cellRow * Stride, Stride).ContainsAnyExcept(Blank);
 

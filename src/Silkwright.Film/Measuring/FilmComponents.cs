@@ -22,8 +22,14 @@ internal static class FilmComponents
     }
 
     /// <summary>Reads a film once into a blank bitmap of its size, finds its components and takes the specks out of the bitmap.</summary>
+    /// <param name="film">The film.</param>
+    /// <param name="bits">As large as the film.</param>
+    /// <param name="progress">Told the share done, 0 to 1.</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <param name="mostMixedPixels">More in cells of both image and gap are refused.</param>
+    /// <exception cref="Silkwright.Estimates.InputProblemException">The film is damaged, or more of it is mixed than is kept in memory.</exception>
     public static (long ImageArea, ComponentSet Image, ComponentSet Gap) Read(
-        IFilmSource film, FilmBitmap bits, IProgress<double>? progress, CancellationToken cancel) =>
+        IFilmSource film, FilmBitmap bits, IProgress<double>? progress, CancellationToken cancel, long mostMixedPixels = FilmLimits.MostMixedPixels) =>
         Scan(
             bits.Height,
             BandRows(film),
@@ -39,7 +45,12 @@ internal static class FilmComponents
                     {
                         RowRuns.Fill(writer.Row(y), edges);
                         if (writer.Written == y)
+                        {
                             band.MarkSpecks();
+                            if (bits.StoredPixels > mostMixedPixels)
+                                throw FilmProblems.TooMixed(film.Header.Name);
+                        }
+
                         sink(y, edges);
                     },
                     cancel);

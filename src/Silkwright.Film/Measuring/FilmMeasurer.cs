@@ -52,15 +52,15 @@ public static class FilmMeasurer
     private static double Coverage(long imageArea, FilmHeader header) => 100.0 * imageArea / ((double)header.WidthPx * header.HeightPx);
 
     /// <summary>Measures a film that is already in memory; its specks are taken out of the bitmap on the way.</summary>
-    internal static FilmMeasurement Measure(FilmBitmap bits, FilmHeader header, string name, CancellationToken cancel)
+    internal static FilmMeasurement Measure(FilmBitmap bits, FilmHeader header, CancellationToken cancel)
     {
         var imageArea = bits.Count();
         var (image, gap) = FilmComponents.FindAndTakeOutSpecks(bits, cancel);
-        return Measure(bits, imageArea, image, gap, header, name, cancel);
+        return Measure(bits, imageArea, image, gap, header, cancel);
     }
 
     private static FilmMeasurement Measure(
-        FilmBitmap bits, long imageArea, ComponentSet image, ComponentSet gap, FilmHeader header, string name, CancellationToken cancel)
+        FilmBitmap bits, long imageArea, ComponentSet image, ComponentSet gap, FilmHeader header, CancellationToken cancel)
     {
         var (zones, mask) = HalftoneFinder.Find(bits, image, gap, header.Dpi, cancel);
         var cells = new FilmCells(bits);
@@ -77,7 +77,7 @@ public static class FilmMeasurer
             () => layout = LayoutFinder.Of(bits, header.Dpi, cancel));
         return new FilmMeasurement
         {
-            File = name,
+            File = header.Name,
             WidthPx = header.WidthPx,
             HeightPx = header.HeightPx,
             Dpi = header.Dpi,
@@ -104,7 +104,7 @@ public static class FilmMeasurer
         var reading = progress is null ? null : new Part(progress, ShareOfReading);
         var bits = new FilmBitmap(film.Header.WidthPx, film.Header.HeightPx);
         var (imageArea, image, gap) = FilmComponents.Read(film, bits, reading, cancel);
-        var measurement = Measure(bits, imageArea, image, gap, film.Header, Path.GetFileName(path), cancel);
+        var measurement = Measure(bits, imageArea, image, gap, film.Header, cancel);
         progress?.Report(1);
         var seconds = time.GetElapsedTime(started).TotalSeconds;
         var megapixels = (double)film.Header.WidthPx * film.Header.HeightPx / 1e6;

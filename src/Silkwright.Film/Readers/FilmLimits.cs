@@ -3,8 +3,11 @@ namespace Silkwright.Film.Readers;
 /// <summary>The largest and the coarsest film that is taken, and how far it is searched.</summary>
 public static class FilmLimits
 {
-    /// <summary>Most pixels of a film. [px] 30 x 40 in at 1200 dpi is 1.7 thousand million; packed, this limit is 250 MB.</summary>
-    public const long MostPixels = 2_000_000_000;
+    /// <summary>Most pixels of a film. [px] 60 x 80 cm at 2400 dpi is 4.3 thousand million.</summary>
+    public const long MostPixels = 4_500_000_000;
+
+    /// <summary>Most pixels of a measured film that lie in cells of both image and gap: 250 MB. [px] A quarter of a full film of halftones and lettering does.</summary>
+    public const long MostMixedPixels = 2_000_000_000;
 
     /// <summary>Longest side of a film. [px] 50 in at 4000 dpi.</summary>
     public const int LongestSidePx = 200_000;

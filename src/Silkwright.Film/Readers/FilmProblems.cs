@@ -30,6 +30,12 @@ internal static class FilmProblems
             name,
             Say($"A side may be 1 to {FilmLimits.LongestSidePx} px and the whole at most {FilmLimits.MostPixels / 1_000_000} megapixels. ") + SaveAgain);
 
+    public static InputProblemException TooMixed(string name) =>
+        One(
+            Say($"Image and gap lie so near each other over more than {FilmLimits.MostMixedPixels / 1_000_000} megapixels that this film does not fit in memory."),
+            name,
+            "Output it at a lower resolution, or in two parts.");
+
     public static InputProblemException BadDpi(string name, double dpi) =>
         One(
             Say($"A resolution of {dpi:0.###} dpi is not a film's."),

@@ -54,7 +54,7 @@ internal sealed class PdfFilm : IFilmSource
         };
         if (pdf.Pages > 1)
             remarks.Add(string.Create(CultureInfo.InvariantCulture, $"The file has {pdf.Pages} pages; page {options.Page} was read."));
-        return new PdfFilm(full, new FilmHeader((int)width, (int)height, dpi, remarks), options, searchPath);
+        return new PdfFilm(full, new FilmHeader(Path.GetFileName(full), (int)width, (int)height, dpi, remarks), options, searchPath);
     }
 
     public void ReadRows(int first, int count, RowSink sink, CancellationToken cancel)

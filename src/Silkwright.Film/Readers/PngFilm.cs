@@ -32,7 +32,7 @@ internal sealed class PngFilm : IFilmSource
         List<string> remarks = png.ColourType == 0 && png.BitDepth == 1 ? [] : [RowPacking.ThresholdRemark];
         if (png.ColourType is 4 or 6)
             remarks.Add("Transparent parts were taken as white.");
-        return new PngFilm(path, png, new FilmHeader(png.Width, png.Height, dpi, remarks), options.Polarity);
+        return new PngFilm(path, png, new FilmHeader(Path.GetFileName(path), png.Width, png.Height, dpi, remarks), options.Polarity);
     }
 
     public void ReadRows(int first, int count, RowSink sink, CancellationToken cancel)

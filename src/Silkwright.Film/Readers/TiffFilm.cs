@@ -40,7 +40,7 @@ internal sealed class TiffFilm : IFilmSource
         if (turned != 1)
             remarks.Add($"The file asks to be shown turned or mirrored (orientation {turned}); it was read as stored.");
         var dpi = FilmProblems.Dpi(name, options.Dpi, FileDpi(directory));
-        return new TiffFilm(path, layout, new FilmHeader(layout.Width, layout.Height, dpi, remarks), options.Polarity);
+        return new TiffFilm(path, layout, new FilmHeader(Path.GetFileName(path), layout.Width, layout.Height, dpi, remarks), options.Polarity);
     }
 
     public int RowsTogether => layout.Plain ? 1 : layout.PieceRows;

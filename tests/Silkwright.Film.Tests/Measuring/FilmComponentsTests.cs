@@ -71,6 +71,18 @@ public class FilmComponentsTests
         }
     }
 
+    [Fact]
+    public void A_film_with_too_much_fine_work_to_keep_is_refused_with_a_remedy()
+    {
+        using var folder = new TestFolder();
+        Tiffs.Write(folder["a.tif"], Bitmaps.Random(new Random(46), 300, 900, 0.5, 3), 1, Compression.CCITTFAX4, Photometric.MINISWHITE, 20);
+        using var film = FilmFile.Open(folder["a.tif"], new FilmOptions(1200));
+        var bits = new FilmBitmap(film.Header.WidthPx, film.Header.HeightPx);
+        var refused = Assert.Throws<Estimates.InputProblemException>(() => FilmComponents.Read(film, bits, null, CancellationToken.None, mostMixedPixels: 100_000));
+        Assert.Equal("a.tif", refused.Problems[0].Where);
+        Assert.Contains("lower resolution", refused.Problems[0].Remedy, StringComparison.Ordinal);
+    }
+
     private static (long Area, ComponentSet Image, ComponentSet Gap, FilmBitmap Bits) Read(string path)
     {
         using var film = FilmFile.Open(path, new FilmOptions(1200));

@@ -138,6 +138,6 @@ public class HalftoneFinderTests
     {
         var recipe = new FilmRecipe("test.tif", width, height, 1200, shapes);
         var bits = FilmBitmap.Of(FilmMaker.Bits(recipe));
-        return FilmMeasurer.Measure(bits, new FilmHeader(bits.Width, bits.Height, 1200, []), "test.tif", CancellationToken.None);
+        return FilmMeasurer.Measure(bits, new FilmHeader("test.tif", bits.Width, bits.Height, 1200, []), CancellationToken.None);
     }
 }
