@@ -1,0 +1,65 @@
+using System.Globalization;
+using Silkwright.Artwork;
+using Silkwright.Estimates;
+using Silkwright.Film.Measuring;
+using Silkwright.Film.Readers;
+
+namespace Silkwright.Film.Places;
+
+/// <summary>Looks at one spot of a film at full resolution; only the rows about it are read.</summary>
+public static class FilmSpots
+{
+    /// <summary>A speck that touches what can matter ends within so many pixels. [px]</summary>
+    private const int SpeckReachPx = FilmComponents.SpeckArea;
+
+    /// <summary>What is at a spot.</summary>
+    /// <param name="film">An open film.</param>
+    /// <param name="xMm">From the film's left edge. [mm]</param>
+    /// <param name="yMm">From the film's top edge. [mm]</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <exception cref="InputProblemException">The spot is not on the film, or the film is damaged there.</exception>
+    public static FilmSpot At(IFilmSource film, double xMm, double yMm, CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(film);
+        var header = film.Header;
+        var mmPerPx = 25.4 / header.Dpi;
+        if (!(xMm >= 0 && yMm >= 0 && xMm <= header.WidthPx * mmPerPx && yMm <= header.HeightPx * mmPerPx))
+            throw NotOnFilm(header, xMm, yMm);
+        var (x, y) = (Pixel(xMm / mmPerPx, header.WidthPx), Pixel(yMm / mmPerPx, header.HeightPx));
+        var reach = LocalWidth.ReachPx + SpeckReachPx;
+        var (left, top) = (Math.Max(0, x - reach), Math.Max(0, y - reach));
+        var window = FilmWindow.Read(film, left, top, Math.Min(header.WidthPx, x + reach + 1) - left, Math.Min(header.HeightPx, y + reach + 1) - top, cancel);
+        var isImage = window[x - left, y - top];
+        _ = FilmComponents.FindAndTakeOutSpecks(window, cancel);
+        var width = LocalWidth.At(window, x - left, y - top);
+        return new FilmSpot
+        {
+            XMm = (x + 0.5) * mmPerPx,
+            YMm = (y + 0.5) * mmPerPx,
+            IsImage = width.IsImage,
+            IsSpeck = width.IsImage != isImage,
+            WidthUm = width.WidthPx * mmPerPx * 1000,
+            PixelUm = mmPerPx * 1000,
+            IsWidest = width.IsWidest,
+            DiscXMm = (left + width.CentreX) * mmPerPx,
+            DiscYMm = (top + width.CentreY) * mmPerPx,
+        };
+    }
+
+    /// <summary>The same for a film that is not open.</summary>
+    /// <exception cref="InputProblemException">The film cannot be read, or the spot is not on it.</exception>
+    public static FilmSpot At(string path, FilmOptions options, double xMm, double yMm, CancellationToken cancel)
+    {
+        using var film = FilmFile.Open(path, options);
+        return At(film, xMm, yMm, cancel);
+    }
+
+    private static int Pixel(double place, int size) => Math.Min(size - 1, (int)place);
+
+    private static InputProblemException NotOnFilm(FilmHeader header, double xMm, double yMm) => new(new Problem(
+        Say($"There is no film at {xMm:0.###}, {yMm:0.###} mm."),
+        "the place",
+        Say($"It is {header.WidthPx * 25.4 / header.Dpi:0.#} mm wide and {header.HeightPx * 25.4 / header.Dpi:0.#} mm high; places are counted from its top left.")));
+
+    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}
