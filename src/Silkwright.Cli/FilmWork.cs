@@ -10,13 +10,13 @@ internal static class FilmWork
 {
     /// <summary>The readings, in the order of the paths.</summary>
     /// <param name="paths">The films.</param>
-    /// <param name="measure">Measures one film.</param>
+    /// <param name="measure">Measures the film of a number in that order.</param>
     /// <param name="surroundings">Where progress goes.</param>
     /// <param name="cancel">Stops the work.</param>
     /// <exception cref="InputProblemException">The faults of every film that can't be measured.</exception>
     public static async Task<T[]> MeasureAllAsync<T>(
         IReadOnlyList<string> paths,
-        Func<string, IProgress<double>, CancellationToken, Task<T>> measure,
+        Func<int, IProgress<double>, CancellationToken, Task<T>> measure,
         Surroundings surroundings,
         CancellationToken cancel)
     {
@@ -30,7 +30,7 @@ internal static class FilmWork
             {
                 try
                 {
-                    readings[i] = await measure(paths[i], progress[i], stop);
+                    readings[i] = await measure(i, progress[i], stop);
                 }
                 catch (InputProblemException fault)
                 {

@@ -1,3 +1,4 @@
+using Silkwright.Artwork;
 using Silkwright.Film.Measuring;
 using Silkwright.Film.Readers;
 using SkiaSharp;
@@ -45,6 +46,14 @@ public sealed class FilmTiles
 
     /// <summary>The film, to be read from any row on at little cost.</summary>
     public IFilmSource Open() => isRepacked ? new RepackedFilm(rowsPath, header) : FilmFile.Open(filmPath, options);
+
+    /// <summary>What is at a spot, from the film's top left. [mm]</summary>
+    /// <exception cref="Silkwright.Estimates.InputProblemException">The spot is not on the film.</exception>
+    public FilmSpot At(double xMm, double yMm, CancellationToken cancel)
+    {
+        using var film = Open();
+        return FilmSpots.At(film, xMm, yMm, cancel);
+    }
 
     /// <summary>One tile as PNG, grey by coverage, image black; none where there is no such tile.</summary>
     public byte[]? Png(int level, int column, int row, CancellationToken cancel)

@@ -112,9 +112,17 @@ namespace Silkwright.Records.Postgres.Migrations
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<double?>("Dpi")
+                        .HasColumnType("double precision");
+
                     b.Property<string>("FilmHash")
                         .IsRequired()
                         .HasColumnType("text");
+
+                    b.Property<int>("Page")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasDefaultValue(1);
 
                     b.HasKey("JobId", "NameInJob", "Version");
 

@@ -9,7 +9,11 @@ namespace Silkwright.Records.Films;
 /// <param name="MeasuringVersion">The way of measuring: change it and everything is measured again.</param>
 public sealed record MeasuringKey(string FilmHash, double? Dpi, bool Negative, string MeasuringVersion)
 {
-    /// <summary>Resolution and polarity in one word, the same on every machine.</summary>
+    /// <summary>Page of a PDF, from 1.</summary>
+    public int Page { get; init; } = 1;
+
+    /// <summary>Resolution, polarity and page in one word, the same on every machine.</summary>
     public string Options =>
-        (Dpi is { } dpi ? dpi.ToString("R", CultureInfo.InvariantCulture) : "file") + (Negative ? "-negative" : "-positive");
+        (Dpi is { } dpi ? dpi.ToString("R", CultureInfo.InvariantCulture) : "file") + (Negative ? "-negative" : "-positive")
+        + (Page > 1 ? string.Create(CultureInfo.InvariantCulture, $"-page{Page}") : "");
 }

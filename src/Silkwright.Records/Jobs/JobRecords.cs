@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
+using Silkwright.Records.Films;
 using Silkwright.Records.Store;
 
 namespace Silkwright.Records.Jobs;
@@ -122,28 +123,36 @@ public sealed class JobRecords(SilkwrightStore store)
 
     /// <summary>Says which stored film a job means by a name in its document.</summary>
     /// <exception cref="InputProblemException">The film is not stored, or nobody is named.</exception>
-    public async Task AttachFilmAsync(string jobId, string nameInJob, string filmHash, string by, CancellationToken cancel = default)
+    public Task AttachFilmAsync(string jobId, string nameInJob, string filmHash, string by, CancellationToken cancel = default) =>
+        AttachFilmAsync(jobId, nameInJob, new FilmKey(filmHash), by, cancel);
+
+    /// <summary>The same of a page of a PDF.</summary>
+    /// <exception cref="InputProblemException">The film is not stored, or nobody is named.</exception>
+    public async Task AttachFilmAsync(string jobId, string nameInJob, FilmKey film, string by, CancellationToken cancel = default)
     {
+        ArgumentNullException.ThrowIfNull(film);
         var problems = new ProblemList();
         DocumentFaults.Person(problems, "by", by);
         problems.ThrowIfAny();
         _ = await WriteConflict.RetryAsync(async () =>
         {
             await using var context = store.CreateDbContext();
-            if (!await context.Films.AnyAsync(f => f.Hash == filmHash, cancel))
+            if (!await context.Films.AnyAsync(f => f.Hash == film.Hash, cancel))
                 throw new InputProblemException(new Problem("No film with this hash is stored.", $"job {jobId}, {nameInJob}", "Store the film first."));
             var current = await context.JobFilms.AsNoTracking()
                 .Where(f => f.JobId == jobId && f.NameInJob == nameInJob)
                 .OrderByDescending(f => f.Version)
                 .FirstOrDefaultAsync(cancel);
-            if (current?.FilmHash == filmHash)
+            if (current?.Key == film)
                 return current;
             var next = new JobFilm
             {
                 JobId = jobId,
                 NameInJob = nameInJob,
                 Version = (current?.Version ?? 0) + 1,
-                FilmHash = filmHash,
+                FilmHash = film.Hash,
+                Page = film.Page,
+                Dpi = film.Dpi,
                 AttachedAt = store.Time.KeptNow(),
                 AttachedBy = by.Trim(),
             };
@@ -154,11 +163,15 @@ public sealed class JobRecords(SilkwrightStore store)
     }
 
     /// <summary>The stored film behind each name in the job's document; names never attached are absent.</summary>
-    public async Task<IReadOnlyDictionary<string, string>> FilmHashesAsync(string jobId, CancellationToken cancel = default)
+    public async Task<IReadOnlyDictionary<string, string>> FilmHashesAsync(string jobId, CancellationToken cancel = default) =>
+        (await FilmsAsync(jobId, cancel)).ToDictionary(f => f.Key, f => f.Value.Hash);
+
+    /// <summary>The same with the page and the resolution at which the job looks at a PDF.</summary>
+    public async Task<IReadOnlyDictionary<string, FilmKey>> FilmsAsync(string jobId, CancellationToken cancel = default)
     {
         await using var context = store.CreateDbContext();
         var films = await context.JobFilms.AsNoTracking().Where(f => f.JobId == jobId).OrderBy(f => f.Version).ToListAsync(cancel);
-        return films.GroupBy(f => f.NameInJob).ToDictionary(g => g.Key, g => g.Last().FilmHash);
+        return films.GroupBy(f => f.NameInJob).ToDictionary(g => g.Key, g => g.Last().Key);
     }
 
     private static async Task<string> KnownShopAsync(RecordsContext context, string? shopKey, CancellationToken cancel)

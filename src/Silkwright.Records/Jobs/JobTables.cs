@@ -15,6 +15,8 @@ internal static class JobTables
 
         var film = model.Entity<JobFilm>();
         _ = film.HasKey(f => new { f.JobId, f.NameInJob, f.Version });
+        _ = film.Property(f => f.Page).HasDefaultValue(1);
+        _ = film.Ignore(f => f.Key);
         _ = film.HasOne<StoredFilm>().WithMany().HasForeignKey(f => f.FilmHash).OnDelete(DeleteBehavior.Restrict);
     }
 }

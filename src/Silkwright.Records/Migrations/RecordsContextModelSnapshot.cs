@@ -107,9 +107,17 @@ namespace Silkwright.Records.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("Dpi")
+                        .HasColumnType("REAL");
+
                     b.Property<string>("FilmHash")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<int>("Page")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasDefaultValue(1);
 
                     b.HasKey("JobId", "NameInJob", "Version");
 

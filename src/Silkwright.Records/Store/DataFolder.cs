@@ -16,6 +16,9 @@ public sealed class DataFolder
     /// <summary>Where films lie, each named by the hash of what it holds.</summary>
     public string FilmsPath => System.IO.Path.Combine(Path, "films");
 
+    /// <summary>What pictures of films are drawn from: made from them when it is missing, and no part of a backup.</summary>
+    public string TilesPath => System.IO.Path.Combine(Path, "tiles");
+
     /// <summary>Opens the folder, making it where it is missing.</summary>
     /// <param name="path">Any folder the user can write to.</param>
     /// <exception cref="InputProblemException">The folder cannot be made or written to.</exception>

@@ -10,6 +10,7 @@ internal static class ApiEndpoints
         QuestionEndpoints.Map(api);
         PlanEndpoints.Map(api);
         FilmEndpoints.Map(api);
+        FilmWidthEndpoint.Map(api);
         ShelfEndpoints.Map(api);
         CatalogueEndpoints.Map(api);
         JobEndpoints.Map(api);

@@ -3,6 +3,7 @@ using Silkwright.Artwork;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
 using Silkwright.Film.Measuring;
+using Silkwright.Film.Places;
 using Silkwright.Web.Measuring;
 
 namespace Silkwright.Web.Api;
@@ -18,14 +19,21 @@ internal static class FilmEndpoints
                 throw new InputProblemException(new Problem("There is no film in the request.", "body", "Send it as multipart/form-data, one file a film."));
             var question = FilmQuestion.Read(new GivenTexts(request.Query.ToDictionary(q => q.Key, q => q.Value.ToString())));
             var films = new List<(FilmMeasurement Film, double? MegapixelsPerSecond)>();
+            var spots = new List<FilmSpot>();
             foreach (var upload in uploads)
             {
-                var reading = await door.WithCheckedAsync(
-                    upload, question.Options, path => Task.Run(() => FilmMeasurer.Measure(path, question.Options, null, time, cancel), cancel), cancel);
+                var reading = await door.WithCheckedAsync(upload, question.Options, path => Task.Run(() => Measure(path), cancel), cancel);
                 films.Add((reading.Measurement with { File = FilmDoor.NameOf(upload) }, reading.MegapixelsPerSecond));
             }
 
-            return Documents.Ok(FilmDocument.Of(films, question.Frame, question.Mesh));
+            return Documents.Ok(FilmDocument.Of(films, question.Frame, question.Mesh, question.At is null ? null : spots));
+
+            FilmReading Measure(string path)
+            {
+                if (question.At is { } at)
+                    spots.Add(FilmSpots.At(path, question.Options, at.XMm, at.YMm, cancel));
+                return FilmMeasurer.Measure(path, question.Options, null, time, cancel);
+            }
         })
         .WithSummary("What films demand, and whether those of one job agree")
         .WithDescription($"Body: multipart/form-data with the films of one job. In the query string:\n{string.Join("\n", FilmQuestion.Fields.Select(f => $"{f.Name}: {f.Meaning}."))}")

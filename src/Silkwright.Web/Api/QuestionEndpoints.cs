@@ -78,7 +78,7 @@ internal static class QuestionEndpoints
     }
 
     /// <summary>A misspelt name left aside would be an answer to another question; the shell refuses it too.</summary>
-    private static void ThrowIfUnknown(HttpRequest request, IReadOnlyList<string> known)
+    internal static void ThrowIfUnknown(HttpRequest request, IReadOnlyList<string> known)
     {
         var problems = new ProblemList();
         foreach (var name in request.Query.Keys.Where(name => !known.Contains(name, StringComparer.OrdinalIgnoreCase)))
@@ -86,9 +86,9 @@ internal static class QuestionEndpoints
         problems.ThrowIfAny();
     }
 
-    private static string Describe(IReadOnlyList<QuestionField> fields) =>
+    internal static string Describe(IReadOnlyList<QuestionField> fields) =>
         string.Join("\n", fields.Select(f => $"{f.Name}: {f.Meaning}, for example {f.Example}."));
 
-    private static GivenTexts Given(HttpRequest request) =>
+    internal static GivenTexts Given(HttpRequest request) =>
         new(request.Query.ToDictionary(q => q.Key, q => q.Value.ToString()));
 }

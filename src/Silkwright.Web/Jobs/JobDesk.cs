@@ -51,7 +51,7 @@ public sealed class JobDesk(SilkwrightStore store, JobRecords jobs, CatalogueRec
         var document = JobReader.Read(revision.Text, revision.Name);
         var sights = await FilmsAsync(revision.JobId, document, cancel);
         var problems = sights
-            .Where(f => f.Hash is null)
+            .Where(f => f.Key is null)
             .Select(f => new Problem($"The film {f.ShortName} is named by the job but was never given here.", revision.Name, "Edit the job and upload it, or describe that colour without a film."))
             .Concat(sights.SelectMany(f => f.Work?.Problems ?? []))
             .ToList();
@@ -107,15 +107,15 @@ public sealed class JobDesk(SilkwrightStore store, JobRecords jobs, CatalogueRec
 
     private async Task<IReadOnlyList<FilmSight>> FilmsAsync(string jobId, JobDocument document, CancellationToken cancel)
     {
-        var hashes = await jobs.FilmHashesAsync(jobId, cancel);
+        var kept = await jobs.FilmsAsync(jobId, cancel);
         var sights = new List<FilmSight>();
         foreach (var name in document.Films)
         {
-            var hash = hashes.GetValueOrDefault(name);
-            var measured = hash is null ? null : await films.FindMeasurementAsync(FilmBench.KeyOf(hash), cancel);
+            var key = kept.GetValueOrDefault(name);
+            var measured = key is null ? null : await films.FindMeasurementAsync(FilmBench.KeyOf(key), cancel);
 
             // The same film under two names is kept once, under its first; a job calls it by its own.
-            var sight = new FilmSight(name, hash, measured, hash is null || measured is not null ? null : bench.Ask(hash));
+            var sight = new FilmSight(name, key, measured, key is null || measured is not null ? null : bench.Ask(key));
             sights.Add(measured is null ? sight : sight with { Measurement = measured with { File = sight.ShortName } });
         }
 

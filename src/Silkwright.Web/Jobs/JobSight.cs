@@ -20,5 +20,5 @@ public sealed record JobSight(
 
     /// <summary>The pictures of a colour's film; none without a stored film.</summary>
     public string? FilmUrl(int colour) =>
-        Films.FirstOrDefault(f => f.Name == Document.Colours[colour].Film)?.Hash is { } hash ? $"/films/{hash}" : null;
+        Films.FirstOrDefault(f => f.Name == Document.Colours[colour].Film)?.Key is { } film ? $"/films/{film.Address}" : null;
 }

@@ -1,5 +1,6 @@
 using Silkwright.Contracts;
 using Silkwright.Estimates;
+using Silkwright.Film.Measuring;
 using Silkwright.Records.Films;
 using Silkwright.Records.Jobs;
 using Silkwright.Web.Measuring;
@@ -34,6 +35,7 @@ public sealed class JobUpload(JobRecords jobs, FilmDoor door, FilmBench bench, T
     /// <param name="names">What the document calls each.</param>
     /// <param name="by">The person.</param>
     /// <param name="basedOn">The revision the person had before them.</param>
+    /// <param name="pdf">How the PDFs among the new films are looked at.</param>
     /// <param name="cancel">Stops the work.</param>
     /// <returns>The job's id.</returns>
     /// <exception cref="InputProblemException">A film or the job is wrong.</exception>
@@ -44,18 +46,22 @@ public sealed class JobUpload(JobRecords jobs, FilmDoor door, FilmBench bench, T
         IReadOnlyList<string> names,
         string by,
         int? basedOn,
+        PdfFields pdf,
         CancellationToken cancel)
     {
         var problems = new ProblemList();
         if (string.IsNullOrWhiteSpace(by))
             problems.Add("Nobody is named.", "your name", "Give your name, as the shop calls you.");
+        var options = pdf.Read(problems);
         problems.ThrowIfAny();
-        var kept = new List<StoredFilm>();
+        var kept = new List<FilmKey>();
         foreach (var upload in uploads)
         {
             try
             {
-                kept.Add(await door.ReceiveAsync(upload, by, cancel));
+                var isPdf = await PdfFields.IsPdfAsync(upload, cancel);
+                var film = await door.ReceiveAsync(upload, isPdf ? options : new FilmOptions(), by, cancel);
+                kept.Add(isPdf ? new FilmKey(film.Hash, options.Page, options.Dpi) : new FilmKey(film.Hash));
             }
             catch (InputProblemException fault)
             {
@@ -69,8 +75,8 @@ public sealed class JobUpload(JobRecords jobs, FilmDoor door, FilmBench bench, T
         _ = await jobs.SaveAsync(id, text, by, jobId is null ? "new job" : "edited", basedOn: basedOn, cancel: cancel);
         foreach (var (film, name) in kept.Zip(names))
         {
-            await jobs.AttachFilmAsync(id, name, film.Hash, by, cancel);
-            _ = bench.Ask(film.Hash);
+            await jobs.AttachFilmAsync(id, name, film, by, cancel);
+            _ = bench.Ask(film);
         }
 
         return id;

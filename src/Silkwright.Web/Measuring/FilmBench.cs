@@ -9,48 +9,54 @@ namespace Silkwright.Web.Measuring;
 /// <summary>Measures films behind the pages, one at a time, and tells how far it is.</summary>
 public sealed class FilmBench(FilmRecords films, TimeProvider time, ILogger<FilmBench> log) : BackgroundService
 {
-    private readonly Channel<string> queue = Channel.CreateUnbounded<string>();
-    private readonly ConcurrentDictionary<string, FilmWork> works = new();
-    private readonly ConcurrentDictionary<string, CancellationTokenSource> stops = new();
+    private readonly Channel<FilmKey> queue = Channel.CreateUnbounded<FilmKey>();
+    private readonly ConcurrentDictionary<FilmKey, FilmWork> works = new();
+    private readonly ConcurrentDictionary<FilmKey, CancellationTokenSource> stops = new();
 
     /// <summary>What a measurement of a film as it comes is kept under; a new way of measuring measures stored films again.</summary>
-    public static MeasuringKey KeyOf(string hash) => new(hash, null, Negative: false, FilmMeasurer.Version);
+    public static MeasuringKey KeyOf(string hash) => KeyOf(new FilmKey(hash));
+
+    /// <summary>The same of a page of a PDF.</summary>
+    public static MeasuringKey KeyOf(FilmKey film) => film.Measured(FilmMeasurer.Version);
+
+    /// <summary>What a kept film's file cannot say.</summary>
+    public static FilmOptions OptionsOf(FilmKey film) => new(film.Dpi, Page: film.Page);
 
     /// <summary>How the work on a film stands; none when nobody has asked for it.</summary>
-    public FilmWork? Of(string hash) => works.GetValueOrDefault(hash);
+    public FilmWork? Of(FilmKey film) => works.GetValueOrDefault(film);
 
     /// <summary>Asks for a film to be measured. Nothing happens when it is waiting, being measured, stopped or cannot be.</summary>
-    public FilmWork Ask(string hash)
+    public FilmWork Ask(FilmKey film)
     {
-        if (works.TryAdd(hash, FilmWork.Waiting))
-            _ = queue.Writer.TryWrite(hash);
-        return works[hash];
+        if (works.TryAdd(film, FilmWork.Waiting))
+            _ = queue.Writer.TryWrite(film);
+        return works[film];
     }
 
     /// <summary>Asks again for a film that was stopped.</summary>
-    public void AskAgain(string hash)
+    public void AskAgain(FilmKey film)
     {
-        if (works.TryGetValue(hash, out var work) && !work.IsBusy && works.TryUpdate(hash, FilmWork.Waiting, work))
-            _ = queue.Writer.TryWrite(hash);
+        if (works.TryGetValue(film, out var work) && !work.IsBusy && works.TryUpdate(film, FilmWork.Waiting, work))
+            _ = queue.Writer.TryWrite(film);
     }
 
     /// <summary>Stops the work on a film.</summary>
-    public void Stop(string hash)
+    public void Stop(FilmKey film)
     {
-        if (stops.TryGetValue(hash, out var stop))
+        if (stops.TryGetValue(film, out var stop))
             stop.Cancel();
-        else if (works.TryGetValue(hash, out var work) && work.State == FilmWorkState.Waiting)
-            _ = works.TryUpdate(hash, work with { State = FilmWorkState.Stopped }, work);
+        else if (works.TryGetValue(film, out var work) && work.State == FilmWorkState.Waiting)
+            _ = works.TryUpdate(film, work with { State = FilmWorkState.Stopped }, work);
     }
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
         try
         {
-            await foreach (var hash in queue.Reader.ReadAllAsync(stoppingToken))
+            await foreach (var film in queue.Reader.ReadAllAsync(stoppingToken))
             {
-                if (works[hash].State == FilmWorkState.Waiting)
-                    await MeasureAsync(hash, stoppingToken);
+                if (works[film].State == FilmWorkState.Waiting)
+                    await MeasureAsync(film, stoppingToken);
             }
         }
         catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
@@ -59,38 +65,38 @@ public sealed class FilmBench(FilmRecords films, TimeProvider time, ILogger<Film
         }
     }
 
-    private async Task MeasureAsync(string hash, CancellationToken ending)
+    private async Task MeasureAsync(FilmKey film, CancellationToken ending)
     {
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(ending);
-        stops[hash] = stop;
-        works[hash] = new FilmWork(FilmWorkState.Measuring, 0, []);
+        stops[film] = stop;
+        works[film] = new FilmWork(FilmWorkState.Measuring, 0, []);
         try
         {
-            var progress = new Watched(share => works[hash] = new FilmWork(FilmWorkState.Measuring, share, []));
+            var progress = new Watched(share => works[film] = new FilmWork(FilmWorkState.Measuring, share, []));
             _ = await films.MeasureOnceAsync(
-                KeyOf(hash),
-                (path, cancel) => Task.Run(() => FilmMeasurer.Measure(path, new FilmOptions(), progress, time, cancel).Measurement, cancel),
+                KeyOf(film),
+                (path, cancel) => Task.Run(() => FilmMeasurer.Measure(path, OptionsOf(film), progress, time, cancel).Measurement, cancel),
                 stop.Token);
-            works[hash] = new FilmWork(FilmWorkState.Measured, 1, []);
+            works[film] = new FilmWork(FilmWorkState.Measured, 1, []);
         }
         catch (OperationCanceledException)
         {
-            works[hash] = new FilmWork(FilmWorkState.Stopped, 0, []);
+            works[film] = new FilmWork(FilmWorkState.Stopped, 0, []);
         }
         catch (InputProblemException fault)
         {
-            works[hash] = new FilmWork(FilmWorkState.Failed, 0, fault.Problems);
+            works[film] = new FilmWork(FilmWorkState.Failed, 0, fault.Problems);
         }
 #pragma warning disable CA1031 // One film that cannot be measured must not end the bench for all others.
         catch (Exception fault)
 #pragma warning restore CA1031
         {
-            log.LogError(fault, "Film {Hash} could not be measured", hash);
-            works[hash] = new FilmWork(FilmWorkState.Failed, 0, [new Problem("Measuring this film failed here.", "film", "The program's log says why; please report it.")]);
+            log.LogError(fault, "Film {Film} could not be measured", film.Address);
+            works[film] = new FilmWork(FilmWorkState.Failed, 0, [new Problem("Measuring this film failed here.", "film", "The program's log says why; please report it.")]);
         }
         finally
         {
-            _ = stops.TryRemove(hash, out _);
+            _ = stops.TryRemove(film, out _);
         }
     }
 

@@ -14,10 +14,10 @@ public sealed class FilmDoor(FilmRecords films, DataFolder folder)
 
     /// <summary>Keeps a film.</summary>
     /// <exception cref="InputProblemException">It is not a film, or damaged.</exception>
-    public Task<StoredFilm> ReceiveAsync(IFormFile upload, string by, CancellationToken cancel) =>
+    public Task<StoredFilm> ReceiveAsync(IFormFile upload, FilmOptions options, string by, CancellationToken cancel) =>
         WithCheckedAsync(
             upload,
-            new FilmOptions(),
+            options,
             async path =>
             {
                 await using var content = File.OpenRead(path);

@@ -5,11 +5,12 @@ using Silkwright.Records.Films;
 
 namespace Silkwright.Web.Measuring;
 
-/// <summary>Pictures of stored films: the whole small, a spot at full resolution.</summary>
+/// <summary>Pictures of stored films: the whole small, any part of it in tiles, a spot at full resolution.</summary>
 internal static class FilmPictures
 {
     private const int MostSidePx = 1600;
     private const double MostCutMm = 20;
+
     // A picture of the largest film takes some 70 MB while it is drawn; as many at once as there are cores is all that helps.
     private static readonly SemaphoreSlim Places = new(Environment.ProcessorCount);
 
@@ -17,33 +18,51 @@ internal static class FilmPictures
 
     public static void Map(IEndpointRouteBuilder routes)
     {
-        _ = routes.MapGet("/films/{hash}/preview.png", (string hash, int? side, FilmRecords films, HttpResponse response, CancellationToken cancel) =>
-                AnswerAsync(films, hash, response, path => FilmPreview.Png(path, new FilmOptions(), Math.Clamp(side ?? 400, 16, MostSidePx), cancel), cancel))
+        _ = routes.MapGet("/films/{film}/preview.png", (string film, int? side, FilmRecords films, HttpResponse response, CancellationToken cancel) =>
+                AnswerAsync(films, film, response, (path, options) => FilmPreview.Png(path, options, Math.Clamp(side ?? 400, 16, MostSidePx), cancel), cancel))
             .CacheOutput(policy => policy.SetVaryByQuery("side").Expire(KeptFor)).ExcludeFromDescription();
-        _ = routes.MapGet("/films/{hash}/heat.png", (string hash, double held, int? side, FilmRecords films, HttpResponse response, CancellationToken cancel) =>
-                AnswerAsync(films, hash, response, path => FilmHeat.Of(path, new FilmOptions(), Math.Clamp(Finite(held, nameof(held)), 10, 5000), Math.Clamp(side ?? 400, 16, MostSidePx), cancel).Png, cancel))
+        _ = routes.MapGet("/films/{film}/heat.png", (string film, double held, int? side, FilmRecords films, HttpResponse response, CancellationToken cancel) =>
+                AnswerAsync(films, film, response, (path, options) => FilmHeat.Of(path, options, Math.Clamp(Finite(held, nameof(held)), 10, 5000), Math.Clamp(side ?? 400, 16, MostSidePx), cancel).Png, cancel))
             .CacheOutput(policy => policy.SetVaryByQuery("held", "side").Expire(KeptFor)).ExcludeFromDescription();
-        _ = routes.MapGet("/films/{hash}/detail.png", (string hash, double x, double y, double side, FilmRecords films, HttpResponse response, CancellationToken cancel) =>
-                AnswerAsync(films, hash, response, path => FilmPreview.DetailPng(path, new FilmOptions(), Finite(x, nameof(x)), Finite(y, nameof(y)), Math.Clamp(Finite(side, nameof(side)), 0.5, MostCutMm), cancel), cancel))
+        _ = routes.MapGet("/films/{film}/detail.png", (string film, double x, double y, double side, FilmRecords films, HttpResponse response, CancellationToken cancel) =>
+                AnswerAsync(films, film, response, (path, options) => FilmPreview.DetailPng(path, options, Finite(x, nameof(x)), Finite(y, nameof(y)), Math.Clamp(Finite(side, nameof(side)), 0.5, MostCutMm), cancel), cancel))
             .CacheOutput(policy => policy.SetVaryByQuery("x", "y", "side").Expire(KeptFor)).ExcludeFromDescription();
+        _ = routes.MapGet("/films/{film}/tiles/{level:int}/{column:int}/{row:int}.png", TileAsync)
+            .CacheOutput(policy => policy.Expire(KeptFor)).ExcludeFromDescription();
+    }
+
+    private static async Task<IResult> TileAsync(string film, int level, int column, int row, FilmShelf shelf, HttpResponse response, CancellationToken cancel)
+    {
+        if (FilmKey.Of(film) is not { } key || await shelf.OfAsync(key, cancel) is not { } tiles)
+            return Results.NotFound();
+        return Png(await InTurnAsync(() => tiles.Png(level, column, row, cancel), cancel), response);
     }
 
     private static async Task<IResult> AnswerAsync(
-        FilmRecords films, string hash, HttpResponse response, Func<string, byte[]> draw, CancellationToken cancel)
+        FilmRecords films, string address, HttpResponse response, Func<string, FilmOptions, byte[]> draw, CancellationToken cancel)
     {
-        if (await films.FindAsync(hash, cancel) is not { } film || !File.Exists(films.PathOf(film)))
+        if (FilmKey.Of(address) is not { } key || await films.FindAsync(key.Hash, cancel) is not { } film || !File.Exists(films.PathOf(film)))
             return Results.NotFound();
+        return Png(await InTurnAsync(() => draw(films.PathOf(film), FilmBench.OptionsOf(key)), cancel), response);
+    }
+
+    private static async Task<byte[]?> InTurnAsync(Func<byte[]?> draw, CancellationToken cancel)
+    {
         await Places.WaitAsync(cancel);
-        byte[] png;
         try
         {
-            png = await Task.Run(() => draw(films.PathOf(film)), cancel);
+            return await Task.Run(draw, cancel);
         }
         finally
         {
             _ = Places.Release();
         }
+    }
 
+    private static IResult Png(byte[]? png, HttpResponse response)
+    {
+        if (png is null)
+            return Results.NotFound();
         response.Headers.CacheControl = "private, max-age=31536000, immutable";
         return Results.Bytes(png, "image/png");
     }

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using Silkwright.Records.Films;
 using Silkwright.Web.Jobs;
 using Silkwright.Web.Look;
 
@@ -22,14 +23,16 @@ internal static class MeasuringEndpoints
                         busy = film.IsBusy,
                     }),
                 })).ExcludeFromDescription();
-        _ = routes.MapPost("/films/{hash}/stop", (string hash, [FromForm] string back, FilmBench bench) =>
+        _ = routes.MapPost("/films/{film}/stop", (string film, [FromForm] string back, FilmBench bench) =>
         {
-            bench.Stop(hash);
+            if (FilmKey.Of(film) is { } key)
+                bench.Stop(key);
             return Results.LocalRedirect(LocalAddress.Or(back, "/jobs"));
         }).ExcludeFromDescription();
-        _ = routes.MapPost("/films/{hash}/measure", (string hash, [FromForm] string back, FilmBench bench) =>
+        _ = routes.MapPost("/films/{film}/measure", (string film, [FromForm] string back, FilmBench bench) =>
         {
-            bench.AskAgain(hash);
+            if (FilmKey.Of(film) is { } key)
+                bench.AskAgain(key);
             return Results.LocalRedirect(LocalAddress.Or(back, "/jobs"));
         }).ExcludeFromDescription();
     }

@@ -13,18 +13,19 @@ public static class FilmDocument
     /// <param name="films">Each with the speed of its measuring [Mpx/s]; none where the measurement was kept from before.</param>
     /// <param name="frame">A frame they are to fit.</param>
     /// <param name="mesh">A mesh that is to hold them.</param>
+    /// <param name="spots">What is at the spot asked for, a film each; none where none is asked for.</param>
     /// <remarks>One film's fields also stand at the top of the document, so that a program with one film need not look in the list.</remarks>
-    public static JsonObject Of(IReadOnlyList<(FilmMeasurement Film, double? MegapixelsPerSecond)> films, Frame? frame = null, WovenMesh? mesh = null)
+    public static JsonObject Of(IReadOnlyList<(FilmMeasurement Film, double? MegapixelsPerSecond)> films, Frame? frame = null, WovenMesh? mesh = null, IReadOnlyList<FilmSpot>? spots = null)
     {
         var together = Together([.. films.Select(one => one.Film)], frame);
         var document = DocumentJson.Start("film");
         if (films is [var only])
         {
-            foreach (var (name, value) in Film(only.Film, only.MegapixelsPerSecond, mesh))
+            foreach (var (name, value) in Film(only.Film, only.MegapixelsPerSecond, mesh, spots?[0]))
                 document[name] = value?.DeepClone();
         }
 
-        document["films"] = new JsonArray([.. films.Select(one => (JsonNode)Film(one.Film, one.MegapixelsPerSecond, mesh))]);
+        document["films"] = new JsonArray([.. films.Select((one, i) => (JsonNode)Film(one.Film, one.MegapixelsPerSecond, mesh, spots?[i]))]);
         if (films.Count > 1 || frame is not null)
             document["job"] = FilmsTogetherDocument.Of(together);
         document["notes"] = DocumentJson.Of([.. films.SelectMany(one => NotesOn(one.Film)), .. TogetherNotes(films.Count, together)]);
@@ -52,12 +53,12 @@ public static class FilmDocument
         if (films > 1 && together.Register.Count == 0)
             yield return new Note("registerOffsetsMm is empty: fewer than two films have register marks that agree.");
         if (films > 1)
-            yield return new Note("Which side of a film reads right cannot be told: no lettering is read here. The films are only held against each other.");
+            yield return new Note(ReadingSide.Of(together));
         if (together.FitsFrame is null)
             yield return new Note("fitsFrame is left out: no frame is given.");
     }
 
-    private static JsonObject Film(FilmMeasurement film, double? megapixelsPerSecond, WovenMesh? mesh)
+    private static JsonObject Film(FilmMeasurement film, double? megapixelsPerSecond, WovenMesh? mesh, FilmSpot? spot)
     {
         var document = new JsonObject
         {
@@ -87,8 +88,17 @@ public static class FilmDocument
         })]);
         document["halftones"] = new JsonArray([.. film.Halftones.Select(zone => (JsonNode)Halftone(zone))]);
         document.AddIfThere("finerThanMesh", mesh is null ? null : Finer(FilmOnMesh.Of(film, mesh)));
+        document["rightReading"] = ReadingSide.Words;
+        document.AddIfThere("at", spot is null ? null : FilmSpotDocument.Part(spot, SpotOnMesh(spot, film, mesh)));
         document.AddIfThere("megapixelsPerSecond", megapixelsPerSecond);
         return document;
+    }
+
+    /// <summary>A spot held against a mesh; none where none is given.</summary>
+    public static SpotVerdict? SpotOnMesh(FilmSpot spot, FilmMeasurement film, WovenMesh? mesh)
+    {
+        ArgumentNullException.ThrowIfNull(film);
+        return mesh is null ? null : SpotVerdict.Of(spot, HeldWidths.Of(mesh), film.Halftones);
     }
 
     /// <summary>What a film demands in one sentence, metric.</summary>

@@ -15,6 +15,7 @@ internal static class FilmsTogetherDocument
         {
             document["registerOffsetsMm"] = new JsonArray([.. films.Register.Select(Register)]);
             document["mirroredOrDuplicate"] = new JsonArray([.. films.MirroredOrDuplicate.Select(Pair)]);
+            document["rightReading"] = ReadingSide.Of(films);
         }
 
         document.AddIfThere("fitsFrame", films.FitsFrame);

@@ -1,7 +1,9 @@
 using System.CommandLine;
+using Silkwright.Artwork;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
 using Silkwright.Film.Measuring;
+using Silkwright.Film.Places;
 
 namespace Silkwright.Cli.Commands.Film;
 
@@ -18,6 +20,7 @@ internal static class FilmCommand
                 ("silkwright film demo/films/night-heron-base.tif demo/films/night-heron-moon.tif --json", "the films of one job, held against each other, for a program"),
                 ("silkwright film demo/films/night-heron-base.tif demo/films/night-heron-moon.tif --frame-width 580mm --frame-height 760mm", "and whether their images fit this frame"),
                 ("silkwright film demo/films/night-heron-moon.tif --picture moon.png --mesh 61/cm,64um", "and drawn, with what is narrower than this mesh prints whole in red"),
+                ("silkwright film demo/films/night-heron-moon.tif --mesh 61/cm,64um --at 120mm,85.5mm", "and how wide image or gap is at one spot, counted from the top left"),
                 ("silkwright film demo/films/mill-lane-numbers.tif --dpi 1200 --polarity negative", "as if the file did not say its resolution, and clear printed"),
             ],
             GoodToKnow = "Takes TIFF (1 bit or 8 bit; uncompressed, PackBits, LZW, CCITT G4), PNG, and PDF where pdftoppm is installed. Greys are cut at the middle. Lines and gaps are right to one pixel, dots to two.",
@@ -33,19 +36,28 @@ internal static class FilmCommand
         {
             var paths = parse.GetRequiredValue(files);
             var question = FilmQuestion.Read(options.Given(parse));
+            var spots = question.At is { } at ? await LookAsync(paths, question.Options, at, surroundings, cancel) : null;
             var drawing = FilmPicture.Of(parse.GetValue(picture), question.Mesh, paths.Length);
             var readings = await FilmWork.MeasureAllAsync(
                 paths,
-                (path, progress, stop) => FilmWork.MeasureAsync(path, question.Options, progress, surroundings, stop),
+                (i, progress, stop) => FilmWork.MeasureAsync(paths[i], question.Options, progress, surroundings, stop),
                 surroundings, cancel);
             if (drawing is not null)
                 await drawing.DrawAsync(paths[0], question.Options, cancel);
             if (parse.GetValue(json))
-                Answer.WriteJson(FilmDocument.Of([.. readings.Select(reading => (reading.Measurement, (double?)reading.MegapixelsPerSecond))], question.Frame, question.Mesh), surroundings);
+                Answer.WriteJson(FilmDocument.Of([.. readings.Select(reading => (reading.Measurement, (double?)reading.MegapixelsPerSecond))], question.Frame, question.Mesh, spots), surroundings);
             else
-                FilmTable.Print(readings, question, Answer.Console(surroundings));
+                FilmTable.Print(readings, question, spots, Answer.Console(surroundings));
             return ExitCode.Done;
         });
         return verb;
+    }
+
+    /// <summary>Looked at before anything is measured: a spot that is not on the film costs nobody the wait.</summary>
+    private static async Task<IReadOnlyList<FilmSpot>> LookAsync(
+        IReadOnlyList<string> paths, FilmOptions options, (double XMm, double YMm) at, Surroundings surroundings, CancellationToken cancel)
+    {
+        await DemoFolder.DrawIfMissingAsync(paths, surroundings, cancel);
+        return await Task.Run(() => paths.Select(path => FilmSpots.At(path, options, at.XMm, at.YMm, cancel)).ToArray(), cancel);
     }
 }

@@ -15,10 +15,14 @@ internal static class FilmTable
     /// <summary>Places told; the document has them all.</summary>
     private const int PlacesTold = 5;
 
-    public static void Print(IReadOnlyList<FilmReading> readings, FilmQuestion question, IAnsiConsole console)
+    /// <param name="readings">A film each.</param>
+    /// <param name="question">What was asked.</param>
+    /// <param name="spots">What is at the spot asked for, a film each; none where none is asked for.</param>
+    /// <param name="console">Where to.</param>
+    public static void Print(IReadOnlyList<FilmReading> readings, FilmQuestion question, IReadOnlyList<FilmSpot>? spots, IAnsiConsole console)
     {
-        foreach (var reading in readings)
-            Print(reading, question.Mesh, console);
+        for (var i = 0; i < readings.Count; i++)
+            Print(readings[i], question.Mesh, spots?[i], console);
         if (readings.Count > 1 || question.Frame is not null)
             Print(FilmDocument.Together([.. readings.Select(reading => reading.Measurement)], question.Frame), console);
     }
@@ -32,17 +36,21 @@ internal static class FilmTable
             Prose.Write(console, "  ", PlainText.Of(remark));
         if (together.Remarks.Count == 0)
             Prose.Write(console, "  ", "Nothing speaks against coating.");
+        if (together.SameSize is not null)
+            Prose.Write(console, "  ", PlainText.Of(ReadingSide.Of(together)));
         console.WriteLine();
     }
 
     /// <summary>Nothing below a hundredth has a sign.</summary>
     private static string Hundredths(double value) => $"{Math.Round(value, 2) + 0.0:0.00}";
 
-    private static void Print(FilmReading reading, WovenMesh? mesh, IAnsiConsole console)
+    private static void Print(FilmReading reading, WovenMesh? mesh, FilmSpot? spot, IAnsiConsole console)
     {
         var film = reading.Measurement;
         console.WriteLine($"{PlainText.Of(film.File)}: {film.WidthPx} x {film.HeightPx} px at {Figures.Exact(film.Dpi)} dpi, {ShownUnit.Millimetres.WriteBoth(film.WidthMm)} x {ShownUnit.Millimetres.WriteBoth(film.HeightMm)}");
         Prose.Write(console, "  ", FilmDocument.Words(film, mesh));
+        if (spot is not null)
+            Prose.Write(console, "  ", $"At {Place(spot.XMm, spot.YMm)}: {SpotWords.Of(spot, FilmDocument.SpotOnMesh(spot, film, mesh), ShownUnit.Micrometres.WriteBoth)}");
         var sheet = new Table { Border = TableBorder.Simple }.AddColumns("", "prints", "gap");
         sheet.AddRow("Share of the film", ShownUnit.Percent.Write(film.CoveragePercent), ShownUnit.Percent.Write(100 - film.CoveragePercent));
         sheet.AddRow("Pieces", Figures.Whole(film.Components.Image), Figures.Whole(film.Components.Gap));
@@ -54,6 +62,7 @@ internal static class FilmTable
         if (film.FinestDot is { } dot)
             console.WriteLine($"  Finest dot: {ShownUnit.Micrometres.WriteBoth(dot.DiameterUm)} at {Place(dot.XMm, dot.YMm)}");
         Halftones(film.Halftones, console);
+        Prose.Write(console, "  ", ReadingSide.Words);
         console.WriteLine($"  Measured at {Figures.Exact(reading.MegapixelsPerSecond)} megapixels a second.");
         console.WriteLine();
         Notes.Print([.. FilmDocument.NotesOn(film)], console);

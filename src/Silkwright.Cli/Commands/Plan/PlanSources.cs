@@ -6,6 +6,7 @@ using Silkwright.Estimates;
 using Silkwright.Film.Measuring;
 using Silkwright.Film.Readers;
 using Silkwright.Plans;
+using Silkwright.Records.Films;
 using Silkwright.Records.Shops;
 using Silkwright.Records.Store;
 using Silkwright.Scheduling.Shelf;
@@ -71,7 +72,7 @@ internal sealed class PlanSources
     {
         var job = JobReader.Read(await InputFile.ReadTextAsync(path, "a job", cancel), Path.GetFileName(path));
         var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
-        var films = await MeasureAsync(job.Films.ToDictionary(film => film, film => Path.GetFullPath(film, folder)), surroundings, cancel);
+        var films = await MeasureAsync(job.Films.ToDictionary(film => film, film => (Path.GetFullPath(film, folder), new FilmOptions())), surroundings, cancel);
         return new ShelfWork(job.ToJob(surroundings.Today, films), job.TimesPerMonth ?? 1);
     }
 
@@ -86,18 +87,18 @@ internal sealed class PlanSources
         var leftOut = new List<string>();
         foreach (var job in await store.Jobs.DatedAsync(cancel: cancel))
         {
-            var hashes = await store.Jobs.FilmHashesAsync(job.Revision.JobId, cancel);
-            var paths = new Dictionary<string, string>();
+            var kept = await store.Jobs.FilmsAsync(job.Revision.JobId, cancel);
+            var films = new Dictionary<string, (string Path, FilmOptions Options)>();
             foreach (var name in job.Document.Films)
             {
-                if (hashes.GetValueOrDefault(name) is { } hash && await store.Films.FindAsync(hash, cancel) is { } film)
-                    paths[name] = store.Films.PathOf(film);
+                if (kept.GetValueOrDefault(name) is { } key && await store.Films.FindAsync(key.Hash, cancel) is { } film)
+                    films[name] = (store.Films.PathOf(film), FilmBench.OptionsOf(key));
             }
 
-            if (paths.Count < job.Document.Films.Count)
+            if (films.Count < job.Document.Films.Count)
                 leftOut.Add(job.Revision.Name);
             else
-                work.Add(new DatedWork(job.Document.ToJob(surroundings.Today, await MeasureAsync(paths, surroundings, cancel)), job.Day, job.Document.TimesPerMonth));
+                work.Add(new DatedWork(job.Document.ToJob(surroundings.Today, await MeasureAsync(films, surroundings, cancel)), job.Day, job.Document.TimesPerMonth));
         }
 
         return (work, leftOut);
@@ -105,25 +106,27 @@ internal sealed class PlanSources
 
     /// <summary>The measurement of each film by its name in the job.</summary>
     private async Task<IReadOnlyDictionary<string, FilmMeasurement>> MeasureAsync(
-        IReadOnlyDictionary<string, string> paths, Surroundings surroundings, CancellationToken cancel)
+        IReadOnlyDictionary<string, (string Path, FilmOptions Options)> films, Surroundings surroundings, CancellationToken cancel)
     {
-        if (paths.Count == 0)
+        if (films.Count == 0)
             return new Dictionary<string, FilmMeasurement>();
-        var measured = await FilmWork.MeasureAllAsync([.. paths.Values], (path, progress, stop) => MeasureAsync(path, progress, surroundings, stop), surroundings, cancel);
-        return paths.Keys.Zip(measured).ToDictionary(pair => pair.First, pair => pair.Second);
+        var ways = films.Values.ToArray();
+        var measured = await FilmWork.MeasureAllAsync(
+            [.. ways.Select(way => way.Path)], (i, progress, stop) => MeasureAsync(ways[i].Path, ways[i].Options, progress, surroundings, stop), surroundings, cancel);
+        return films.Keys.Zip(measured).ToDictionary(pair => pair.First, pair => pair.Second);
     }
 
-    private async Task<FilmMeasurement> MeasureAsync(string path, IProgress<double> progress, Surroundings surroundings, CancellationToken cancel)
+    private async Task<FilmMeasurement> MeasureAsync(string path, FilmOptions options, IProgress<double> progress, Surroundings surroundings, CancellationToken cancel)
     {
         async Task<FilmMeasurement> Measure(string from, CancellationToken stop) =>
-            (await FilmWork.MeasureAsync(from, new FilmOptions(), progress, surroundings, stop)).Measurement;
+            (await FilmWork.MeasureAsync(from, options, progress, surroundings, stop)).Measurement;
 
         if (store is null)
             return await Measure(path, cancel);
 
         // What is no film has no place among the films kept.
-        FilmFile.Open(path, new FilmOptions()).Dispose();
+        FilmFile.Open(path, options).Dispose();
         var kept = await store.Films.AddFileAsync(path, Environment.UserName, cancel);
-        return await store.Films.MeasureOnceAsync(FilmBench.KeyOf(kept.Hash), Measure, cancel);
+        return await store.Films.MeasureOnceAsync(FilmBench.KeyOf(new FilmKey(kept.Hash, options.Page, options.Dpi)), Measure, cancel);
     }
 }
