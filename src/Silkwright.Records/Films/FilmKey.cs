@@ -31,7 +31,7 @@ public sealed record FilmKey(string Hash, int Page = 1, double? Dpi = null)
         }
 
         // One way to write each: an address is also what its pictures are kept under.
-        return key.Page >= 1 && key.Address == address ? key : null;
+        return key.Page >= 1 && key.Dpi is null or (> 0 and < double.PositiveInfinity) && key.Address == address ? key : null;
     }
 
     /// <summary>What its measurement is kept under.</summary>

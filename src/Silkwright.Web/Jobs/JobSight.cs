@@ -1,6 +1,7 @@
 using Silkwright.Contracts;
 using Silkwright.Estimates;
 using Silkwright.Plans;
+using Silkwright.Records.Films;
 using Silkwright.Records.Jobs;
 
 namespace Silkwright.Web.Jobs;
@@ -19,6 +20,8 @@ public sealed record JobSight(
     public bool IsBusy => Films.Any(f => f.IsBusy);
 
     /// <summary>The pictures of a colour's film; none without a stored film.</summary>
-    public string? FilmUrl(int colour) =>
-        Films.FirstOrDefault(f => f.Name == Document.Colours[colour].Film)?.Key is { } film ? $"/films/{film.Address}" : null;
+    public string? FilmUrl(int colour) => FilmKey(colour) is { } film ? $"/films/{film.Address}" : null;
+
+    /// <summary>A colour's stored film; none where it has none.</summary>
+    public FilmKey? FilmKey(int colour) => Films.FirstOrDefault(f => f.Name == Document.Colours[colour].Film)?.Key;
 }

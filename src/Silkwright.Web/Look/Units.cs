@@ -1,3 +1,4 @@
+using System.Globalization;
 using Silkwright.Estimates;
 using Silkwright.Mesh;
 
@@ -39,6 +40,17 @@ public static class Units
 
     public static string Size(double mm, UnitSystem system) =>
         system == UnitSystem.Metric ? $"{Figures.Plain(mm, 0)} mm" : $"{Figures.Plain(mm / 25.4)} in";
+
+    /// <summary>How far from an edge a spot lies, to a hundredth of a millimetre or a thousandth of an inch.</summary>
+    public static string Spot(double mm, UnitSystem system) => $"{SizeNumber(mm, system)} {SizeUnit(system)}";
+
+    /// <summary>The same without its unit, as a form takes it back.</summary>
+    public static string SizeNumber(double mm, UnitSystem system) => system == UnitSystem.Metric
+        ? mm.ToString("0.00", CultureInfo.InvariantCulture)
+        : (mm / 25.4).ToString("0.000", CultureInfo.InvariantCulture);
+
+    /// <summary>The unit of sizes.</summary>
+    public static string SizeUnit(UnitSystem system) => system == UnitSystem.Metric ? "mm" : "in";
 
     /// <summary>A height above the sea; the foot is 0.3048 m by definition.</summary>
     public static string Height(double m, UnitSystem system) =>

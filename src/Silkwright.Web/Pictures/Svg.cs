@@ -8,6 +8,9 @@ public static class Svg
     /// <summary>A length or coordinate in picture units, to a hundredth.</summary>
     public static string Px(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 
+    /// <summary>A length in millimetres, to a tenth of a micrometre.</summary>
+    public static string Exact(double mm) => mm.ToString("0.####", CultureInfo.InvariantCulture);
+
     /// <summary>A path through points, open.</summary>
     public static string Path(IEnumerable<(double X, double Y)> points) =>
         "M" + string.Join('L', points.Select(p => $"{Px(p.X)} {Px(p.Y)}"));

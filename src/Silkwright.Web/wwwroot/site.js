@@ -11,6 +11,7 @@ const swap = async (address, push) => {
   const focused = document.activeElement?.getAttribute("href");
   now.replaceWith(document.adoptNode(next));
   document.title = fresh.title;
+  document.dispatchEvent(new Event("bench"));
   if (push) history.pushState({ bench: true }, "", address);
   if (focused) document.querySelector(`#bench [href="${CSS.escape(focused)}"]`)?.focus({ preventScroll: true });
 };

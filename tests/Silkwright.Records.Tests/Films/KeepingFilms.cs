@@ -159,4 +159,34 @@ public sealed class KeepingFilms
             source.CopyTo(target);
         }
     }
+
+    [Theory]
+    [InlineData(1, null, "")]
+    [InlineData(2, null, ".p2")]
+    [InlineData(1, 2400.0, ".2400dpi")]
+    [InlineData(12, 1693.25, ".p12.1693_25dpi")]
+    public void A_film_has_one_address_and_an_address_one_film(int page, double? dpi, string ending)
+    {
+        var key = new FilmKey(HashOfAbc, page, dpi);
+        Assert.Equal(HashOfAbc + ending, key.Address);
+        Assert.Equal(key, FilmKey.Of(key.Address));
+    }
+
+    [Theory]
+    [InlineData(".p0")]
+    [InlineData(".p1")]
+    [InlineData(".p02")]
+    [InlineData(".600dpi.p2")]
+    [InlineData(".x")]
+    [InlineData(".")]
+    [InlineData(".NaNdpi")]
+    public void Any_other_address_is_no_films(string ending) => Assert.Null(FilmKey.Of(HashOfAbc + ending));
+
+    /// <summary>Keys from before there were pages must go on finding what was kept under them.</summary>
+    [Fact]
+    public void A_page_is_part_of_what_a_measurement_is_kept_under()
+    {
+        Assert.Equal("file-positive", new FilmKey(HashOfAbc).Measured("1").Options);
+        Assert.Equal("600-positive-page3", new FilmKey(HashOfAbc, 3, 600).Measured("1").Options);
+    }
 }

@@ -1,5 +1,6 @@
 using Silkwright.Contracts;
 using Silkwright.Plans;
+using Silkwright.Web.Jobs;
 using Silkwright.Web.Look;
 
 namespace Silkwright.Web.Pages.Jobs.Sheet;
@@ -15,6 +16,12 @@ namespace Silkwright.Web.Pages.Jobs.Sheet;
 public sealed record SheetView(
     StencilPlan Plan, int Index, Station Chosen, UnitSystem Read, string JobUrl, string? FilmUrl = null, int Place = 0)
 {
+    /// <summary>What is at the spot of the film that is looked at.</summary>
+    public FilmLook Look { get; init; } = FilmLook.None;
+
+    /// <summary>Only the panel's red is sent.</summary>
+    public bool SafeLight { get; init; }
+
     public ColourPlan Colour => Plan.Colours[Index];
 
     public string ColourUrl(int index) => Url(index, Chosen, 0);
@@ -23,6 +30,10 @@ public sealed record SheetView(
 
     public string PlaceUrl(int place) => Url(Index, Station.Film, place);
 
-    private string Url(int index, Station station, int place) =>
-        $"{JobUrl}?colour={index + 1}&station={Names.Of(station)}{(place > 0 ? $"&place={place}" : string.Empty)}#bench";
+    /// <summary>A spot of the film, so far from its left and from its top.</summary>
+    public string SpotUrl(string x, string y) => Url(Index, Station.Film, $"&x={x}&y={y}");
+
+    private string Url(int index, Station station, int place) => Url(index, station, place > 0 ? $"&place={place}" : "");
+
+    private string Url(int index, Station station, string more) => $"{JobUrl}?colour={index + 1}&station={Names.Of(station)}{more}#bench";
 }
