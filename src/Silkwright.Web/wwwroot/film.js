@@ -141,6 +141,7 @@ const lookAtFilm = () => {
     buttons.append(button);
   }
   box.after(buttons);
+  box.closest("figure").classList.add("scripted");
 
   // A tap on the small film leads there too.
   const small = document.querySelector(".film-overlay[data-whole] svg");
