@@ -30,7 +30,7 @@ public static class FilmSpots
         var (left, top) = (Math.Max(0, x - reach), Math.Max(0, y - reach));
         var window = FilmWindow.Read(film, left, top, Math.Min(header.WidthPx, x + reach + 1) - left, Math.Min(header.HeightPx, y + reach + 1) - top, cancel);
         var isImage = window[x - left, y - top];
-        _ = FilmComponents.FindAndTakeOutSpecks(window, cancel);
+        TakeOutSpecks(window, cancel);
         var width = LocalWidth.At(window, x - left, y - top);
         return new FilmSpot
         {
@@ -52,6 +52,14 @@ public static class FilmSpots
     {
         using var film = FilmFile.Open(path, options);
         return At(film, xMm, yMm, cancel);
+    }
+
+    private static void TakeOutSpecks(PackedBitmap window, CancellationToken cancel)
+    {
+        var film = FilmBitmap.Of(window);
+        _ = FilmComponents.FindAndTakeOutSpecks(film, cancel);
+        for (var y = 0; y < window.Height; y++)
+            film.Read(y, 0, window.Row(y));
     }
 
     private static int Pixel(double place, int size) => Math.Min(size - 1, (int)place);

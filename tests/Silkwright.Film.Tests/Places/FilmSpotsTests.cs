@@ -44,7 +44,9 @@ public sealed class FilmSpotsTests
             for (var y = 0; y < rows; y++)
                 bits.Row(top + y).CopyTo(strip.Row(y));
         });
-        _ = FilmComponents.FindAndTakeOutSpecks(bits, Cancel);
+        var whole = FilmBitmap.Of(bits);
+        _ = FilmComponents.FindAndTakeOutSpecks(whole, Cancel);
+        bits = Bitmaps.From(Bitmaps.Pixels(whole));
         using var film = FilmFile.Open(path, new FilmOptions());
         for (var look = 0; look < 60; look++)
         {
