@@ -36,6 +36,12 @@ public static class InputLimits
     /// <summary>Thickest film that is laid for such stencils: a capillary film ends near its own thickness. [µm]</summary>
     public const double MostFilmUm = 700;
 
+    /// <summary>Diodes last some ten thousand hours; twenty times that is a slip. [h]</summary>
+    public const double MostLampHours = 200_000;
+
+    /// <summary>Ten years: no sensitised emulsion lives a tenth of it. [days]</summary>
+    public const double MostSensitiserDays = 3650;
+
     /// <summary>Shallower than the exposure engine can reckon with. [µm]</summary>
     public const double LeastPenetrationUm = 5;
 

@@ -167,7 +167,7 @@ public static class ShopReader
         Id = field["id"].Text() ?? $"lamp {index + 1}",
         Kind = field["kind"].RequiredChoice<LampKind>(),
         DistanceMm = field["distanceMm"].Number("mm", 1, 10_000),
-        Hours = field["hours"].Number("h", 0, 200_000),
+        Hours = field["hours"].Number("h", 0, InputLimits.MostLampHours),
         PeakNm = field["peakNm"].Number("nm", 250, 500),
         IrradianceMwPerCm2 = field["irradianceMwPerCm2"].Number("mW/cm²", 0.001, 10_000),
         Counts = field["counts"].Choice<ExposureCount>() ?? ExposureCount.Seconds,
@@ -193,29 +193,13 @@ public static class ShopReader
         AltitudeM = field["altitudeM"].Number("m", InputLimits.LeastAltitudeM, InputLimits.MostAltitudeM),
     };
 
-    private static ExposureReading ExposureReadingOf(DocumentField field, IReadOnlyList<MeshFabric> meshes, ProblemList problems)
+    private static ExposureReading ExposureReadingOf(DocumentField field, IReadOnlyList<MeshFabric> meshes, ProblemList problems) => new()
     {
-        var seconds = field["seconds"].Number("s", InputLimits.LeastExposure, InputLimits.MostExposureSeconds);
-        var units = field["units"].Number("units", InputLimits.LeastExposure, InputLimits.MostExposureUnits);
-        if (!field["seconds"].IsThere && !field["units"].IsThere)
-            field["seconds"].Missing("the exposure in seconds, or in the machine's own units as \"units\"");
-        if (field["seconds"].IsThere && field["units"].IsThere)
-            problems.Add("The exposure is given twice, in seconds and in units.", field["units"].Path, "Give the one that this lamp counts.");
-        return new ExposureReading
-        {
-            EmulsionId = field["emulsion"].RequiredText(),
-            Mesh = MeshRef(field["mesh"], meshes, problems),
-            LampId = field["lamp"].Text(),
-            On = field["on"].Date(),
-            Test = new StepTest(
-                seconds ?? units ?? 1,
-                field["solidStep"].Count(0, InputLimits.MostWedgeSteps),
-                field["squeegeeSideSoft"].YesNo(),
-                field["finestLineUm"].Number("µm", InputLimits.LeastDetailUm, InputLimits.MostDetailUm),
-                field["finestGapUm"].Number("µm", InputLimits.LeastDetailUm, InputLimits.MostDetailUm),
-                field["damp"].YesNo() ?? false),
-        };
-    }
+        EmulsionId = field["emulsion"].RequiredText(),
+        Mesh = MeshRef(field["mesh"], meshes, problems),
+        LampId = field["lamp"].Text(),
+        Test = StripReader.Read(field, problems),
+    };
 
     private static CoatReading CoatReadingOf(DocumentField field, IReadOnlyList<MeshFabric> meshes, ProblemList problems)
     {

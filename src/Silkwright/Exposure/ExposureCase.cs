@@ -30,4 +30,7 @@ public sealed record ExposureCase
 
     /// <summary>Strips already exposed with this lamp, emulsion and kind of mesh.</summary>
     public IReadOnlyList<StepTest> Tests { get; init; } = [];
+
+    /// <summary>The day it is asked for: tests count less the older they are. None: the day of the latest test.</summary>
+    public DateOnly? On { get; init; }
 }

@@ -31,7 +31,7 @@ public static class ExposureModel
         var inputs = new WindowInputs(exposure, SpeedOf(exposure, strips, counts));
         var wall = inputs.Wall(inputs.Best);
         var prior = PriorOf(inputs);
-        var belief = StripEvidence.Learn(prior, strips, WindowInputs.NeededLineUm(exposure), exposure.FinestGapUm, wall);
+        var belief = StripEvidence.Learn(prior, DaysOf(exposure, strips, wall));
         var grounds = WindowGrounds.Of(strips);
 
         var open = belief.Room > wall;
@@ -53,6 +53,32 @@ public static class ExposureModel
             OpensBy = open ? [] : WindowOpeners.For(exposure, belief.Room - prior.Room),
             Notes = [.. ExposureNotes.For(exposure, strips.Length, counts)],
         };
+    }
+
+    /// <summary>What is believed before a window is made of it.</summary>
+    internal static LogBelief Believe(ExposureCase exposure) => Believe(exposure, StripNoise.WedgeHabit);
+
+    /// <summary>What one day's strips say by themselves, to be held against other days of the same shop.</summary>
+    internal static LogBelief BelieveDay(ExposureCase exposure) => Believe(exposure, habit: 0);
+
+    private static LogBelief Believe(ExposureCase exposure, double habit)
+    {
+        ExposureChecks.Check(exposure);
+        var strips = exposure.Tests.Where(strip => !strip.Damp).ToArray();
+        var inputs = new WindowInputs(exposure, SpeedOf(exposure, strips, strips.Length > 0 ? exposure.Lamp.Counts : ExposureCount.Seconds));
+        return StripEvidence.Learn(PriorOf(inputs), DaysOf(exposure, strips, inputs.Wall(inputs.Best)), habit);
+    }
+
+    /// <summary>Strips of one day are one test; those without a date are one more, as new as the newest.</summary>
+    internal static IReadOnlyList<StripDay> DaysOf(ExposureCase exposure, IReadOnlyList<StepTest> strips, double wall)
+    {
+        var depth = CoatOptics.PenetrationUm(exposure.Emulsion).Value;
+        var today = exposure.On ?? strips.Max(strip => strip.On);
+        return [.. strips
+            .GroupBy(strip => strip.On)
+            .OrderByDescending(day => day.Key ?? DateOnly.MaxValue)
+            .Take(StripEvidence.MostDays)
+            .Select(day => new StripDay([.. day], exposure, today, wall, depth))];
     }
 
     /// <summary>Half way up the window in stops, but never more than two wedge steps over the least.</summary>

@@ -1,127 +1,109 @@
-using MathNet.Numerics.Distributions;
-
 namespace Silkwright.Exposure;
 
 /// <summary>Lets step-test strips correct what is believed of a window.</summary>
 /// <remarks>
-/// Bayes' rule on a grid over the logarithms of through-cure and room: docs/engines/exposure.md, equation 13. A solid step says
-/// where through-cure lies; a soft squeegee side or a lost wall that it lies higher; a held line that the most lies higher.
+/// Bayes' rule on a grid over the logarithms of through-cure and room, drawn closer until it is finer than what it finds; what a day stands off the shop's level, and
+/// what the shop's wedge stands off the trade's, are summed over. docs/engines/exposure.md, equation 13.
 /// </remarks>
 internal static class StripEvidence
 {
-    private const int GridHalf = 40;
+    private const int GridHalf = 18;
     private const double GridReach = 4.5;
+    private const int MostPasses = 5;
+    private const double FinestNode = 0.1;
 
-    /// <summary>Reading one strip's solid step, half a step or so; common practice. [log exposure]</summary>
-    private const double StepReading = 0.28;
+    /// <summary>A grid this fine beside the deviation it finds sums it right. [deviations]</summary>
+    private const double FineEnough = 0.4;
 
-    /// <summary>What all strips share: the hand at the wash-out, half a step; common practice. [log exposure]</summary>
-    private const double StepShared = 0.2;
+    /// <summary>Older days than these add nothing that the wander has not taken away.</summary>
+    internal const int MostDays = 24;
 
-    /// <summary>How sharply soft turns to hard, and held to lost. [log exposure]; common practice.</summary>
-    private const double SoftTurn = 0.15;
-    private const double HeldTurn = 0.2;
-
-    internal static LogBelief Learn(LogBelief prior, IReadOnlyList<StepTest> strips, double lineUm, double? gapUm, double wall)
+    /// <param name="prior">What is believed without the strips.</param>
+    /// <param name="days">The strips.</param>
+    /// <param name="habit">What the shop's own wedge stands off the trade's; left out where days of one shop are held against each other.</param>
+    internal static LogBelief Learn(LogBelief prior, IReadOnlyList<StripDay> days, double habit = StripNoise.WedgeHabit)
     {
-        if (strips.Count == 0)
+        if (days.Count == 0)
             return prior;
-        var throughStep = GridReach * Math.Sqrt(prior.ThroughVariance) / GridHalf;
-        var roomStep = GridReach * Math.Sqrt(prior.RoomVariance) / GridHalf;
-        var grid = new List<(double Through, double Room, double Log)>();
-        for (var i = -GridHalf; i <= GridHalf; i++)
+        var (through, room) = (new Axis(prior.Through, GridReach * Math.Sqrt(prior.ThroughVariance)), new Axis(prior.Room, GridReach * Math.Sqrt(prior.RoomVariance)));
+        var belief = prior;
+        for (var pass = 0; pass < MostPasses; pass++)
         {
-            var through = i * throughStep;
-            var logThrough = LogPrior(i) + LogOfCure(prior.Through + through, strips, gapUm, wall);
-            for (var j = -GridHalf; j <= GridHalf; j++)
+            belief = Sum(prior, days, through, room, habit);
+            if (through.IsFine(belief.ThroughVariance) && room.IsFine(belief.RoomVariance))
+                break;
+            (through, room) = (through.Closer(belief.Through, belief.ThroughVariance), room.Closer(belief.Room, belief.RoomVariance));
+        }
+
+        return belief;
+    }
+
+    private static LogBelief Sum(LogBelief prior, IReadOnlyList<StripDay> days, Axis throughs, Axis rooms, double deviation)
+    {
+        var habits = days.Any(day => day.HasWedge) ? NormalNodes.Of(deviation, FinestNode) : [(0, 1)];
+        var points = new List<(double Through, double Room, double Weight)>();
+        foreach (var through in throughs.Points)
+        {
+            var cured = days.Select(day => CuredBy(day, through, habits)).ToArray();
+            var logThrough = -Squared(through - prior.Through) / (2 * prior.ThroughVariance);
+            foreach (var room in rooms.Points)
             {
-                var room = j * roomStep;
-                var log = logThrough + LogPrior(j) + LogOfLines(prior.Through + through + prior.Room + room, strips, lineUm);
-                grid.Add((through, room, log));
+                var byHabit = habits.Select(habit => habit.Share).ToArray();
+                for (var d = 0; d < days.Count; d++)
+                    Multiply(byHabit, cured[d], days[d], through + room);
+                points.Add((through, room, Math.Exp(logThrough - (Squared(room - prior.Room) / (2 * prior.RoomVariance))) * byHabit.Sum()));
             }
         }
 
-        return Moments(prior, grid);
+        return Moments(points);
     }
 
-    private static LogBelief Moments(LogBelief prior, List<(double Through, double Room, double Log)> grid)
+    /// <summary>For each level of the day and each habit: the chance of what the day says of cure and wedge, with the level's own share.</summary>
+    private static double[][] CuredBy(StripDay day, double through, IReadOnlyList<(double At, double Share)> habits)
     {
-        double sum = 0, through = 0, room = 0, throughSquare = 0, roomSquare = 0, product = 0;
-        var greatest = grid.Max(point => point.Log);
-        foreach (var point in grid)
+        return [.. day.Levels.Select(level =>
         {
-            var weight = Math.Exp(point.Log - greatest);
-            sum += weight;
-            through += weight * point.Through;
-            room += weight * point.Room;
-            throughSquare += weight * point.Through * point.Through;
-            roomSquare += weight * point.Room * point.Room;
-            product += weight * point.Through * point.Room;
-        }
+            var here = through + level.At;
+            var chance = level.Share * day.Cure(here);
+            return habits.Select(habit => chance * day.Wedge(here + Math.Log(CoatOptics.GoodOverLeast) + habit.At)).ToArray();
+        })];
+    }
 
-        through /= sum;
-        room /= sum;
+    private static void Multiply(double[] byHabit, double[][] cured, StripDay day, double most)
+    {
+        var lines = day.Levels.Select(level => day.Lines(most + level.At)).ToArray();
+        for (var habit = 0; habit < byHabit.Length; habit++)
+        {
+            var chance = 0.0;
+            for (var level = 0; level < lines.Length; level++)
+                chance += cured[level][habit] * lines[level];
+            byHabit[habit] *= chance;
+        }
+    }
+
+    private static LogBelief Moments(List<(double Through, double Room, double Weight)> points)
+    {
+        var sum = points.Sum(point => point.Weight);
+        var (through, room) = (points.Sum(point => point.Weight * point.Through) / sum, points.Sum(point => point.Weight * point.Room) / sum);
         return new LogBelief(
-            prior.Through + through,
-            prior.Room + room,
-            (throughSquare / sum) - (through * through),
-            (roomSquare / sum) - (room * room),
-            (product / sum) - (through * room));
+            through,
+            room,
+            points.Sum(point => point.Weight * Squared(point.Through - through)) / sum,
+            points.Sum(point => point.Weight * Squared(point.Room - room)) / sum,
+            points.Sum(point => point.Weight * (point.Through - through) * (point.Room - room)) / sum);
     }
 
-    private static double LogPrior(int step)
+    private static double Squared(double x) => x * x;
+
+    /// <summary>Even places about a middle.</summary>
+    private sealed record Axis(double Middle, double Reach)
     {
-        var deviations = step * GridReach / GridHalf;
-        return -deviations * deviations / 2;
+        private double Step => Reach / GridHalf;
+
+        internal IEnumerable<double> Points => Enumerable.Range(-GridHalf, (2 * GridHalf) + 1).Select(i => Middle + (i * Step));
+
+        internal bool IsFine(double variance) => Step <= FineEnough * Math.Sqrt(variance);
+
+        internal Axis Closer(double middle, double variance) => new(middle, Math.Max(GridReach * Math.Sqrt(variance), 2 * Step));
     }
-
-    private static double LogOfCure(double through, IReadOnlyList<StepTest> strips, double? gapUm, double wall)
-    {
-        var log = LogOfSteps(through, strips);
-        foreach (var strip in strips)
-        {
-            var amount = Math.Log(strip.Amount);
-            if (strip.SqueegeeSideSoft is { } soft)
-                log += LogChance((through - amount) / SoftTurn, soft);
-            if (strip.FinestGapUm is { } gap && gapUm is { } needed)
-                log += LogChance((amount - through - wall) / HeldTurn, gap <= needed);
-        }
-
-        return log;
-    }
-
-    private static double LogOfLines(double most, IReadOnlyList<StepTest> strips, double lineUm)
-    {
-        var log = 0.0;
-        foreach (var strip in strips)
-        {
-            if (strip.FinestLineUm is { } line)
-                log += LogChance((most - Math.Log(strip.Amount)) / HeldTurn, line <= lineUm);
-        }
-
-        return log;
-    }
-
-    private static double LogOfSteps(double through, IReadOnlyList<StepTest> strips)
-    {
-        var readings = strips
-            .Where(strip => strip.SolidStep is not null)
-            .Select(strip => Math.Log(
-                StepWedge.CorrectedAmount(strip.Amount, strip.SolidStep!.Value, StepWedge.UsualSolidStep) / CoatOptics.GoodOverLeast))
-            .ToArray();
-        if (readings.Length == 0)
-            return 0;
-        var variance = (StepShared * StepShared) + (StepReading * StepReading / readings.Length);
-        var off = readings.Average() - through;
-        return -off * off / (2 * variance);
-    }
-
-    private static double LogChance(double deviations, bool happened)
-    {
-        var chance = Normal.CDF(0, 1, happened ? deviations : -deviations);
-        return Math.Log(Math.Max(chance, LeastChance));
-    }
-
-    /// <summary>A reading may always be a slip. [1]. Common practice.</summary>
-    private const double LeastChance = 0.01;
 }

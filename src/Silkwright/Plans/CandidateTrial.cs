@@ -149,6 +149,7 @@ internal static class CandidateTrial
                 FinestLineUm = Asked(brief.Needs.FinestLineUm, mesh.SmallestLineUm, brief.Needs.SmallestDotUm, mesh.SmallestDotUm),
                 FinestGapUm = Asked(brief.Needs.FinestGapUm, mesh.SmallestLineUm, brief.Needs.SmallestHoleUm, mesh.SmallestDotUm),
                 Tests = choice.Tests,
+                On = brief.On,
             })))
             .OrderBy(choice => LampSpectrum.Misses(choice.Lamp, emulsion) && !HasHardened(emulsion, choice.Lamp, brief))
             .ThenByDescending(choice => choice.Tests.Any(test => !test.Damp))

@@ -13,6 +13,4 @@ public sealed record ExposureReading
     public string? LampId { get; init; }
 
     public required StepTest Test { get; init; }
-
-    public DateOnly? On { get; init; }
 }

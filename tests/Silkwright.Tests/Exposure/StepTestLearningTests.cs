@@ -94,6 +94,44 @@ public class StepTestLearningTests
         Assert.Contains(damp.Notes, note => note.Text.Contains("damp", StringComparison.Ordinal));
     }
 
+    private static readonly DateOnly Spring = new(2026, 5, 4);
+
+    [Fact]
+    public void A_test_of_another_day_counts_more_than_more_strips_of_the_same()
+    {
+        StepTest[] day = [new(42, 6, true) { On = Spring }, new(60, 7, false) { On = Spring }, new(85, 8, false) { On = Spring }];
+        var same = With([.. day, .. day]).Least;
+        var another = With([.. day, .. day.Select(strip => strip with { On = Spring.AddDays(1) })]).Least;
+        Assert.True(another.High / another.Low < same.High / same.Low);
+    }
+
+    [Fact]
+    public void An_old_test_counts_less_than_a_fresh_one()
+    {
+        var usual = ExposureCases.Usual(EmulsionFamily.DualCure, LampKind.LedArray) with { Tests = [new StepTest(60, 7, false) { On = Spring }] };
+        var fresh = ExposureModel.Window(usual with { On = Spring }).Least;
+        var old = ExposureModel.Window(usual with { On = Spring.AddYears(3) }).Least;
+        Assert.True(old.High / old.Low > fresh.High / fresh.Low);
+    }
+
+    /// <summary>Common practice, no source: a metal halide lamp asks 1.4 times at 1250 h. A strip of a new lamp is read so on the old one.</summary>
+    [Fact]
+    public void A_strip_made_on_a_younger_lamp_is_read_on_todays()
+    {
+        var strips = new StepTest(60, 7, false) { LampHours = 0 };
+        var aged = ExposureCases.Usual() with { Lamp = new Lamp { Kind = LampKind.MetalHalide, DistanceMm = 1000, Hours = 1250 } };
+        var then = ExposureModel.Window(aged with { Tests = [strips with { LampHours = 1250 }] }).Least.Value;
+        Assert.Equal(1.4, ExposureModel.Window(aged with { Tests = [strips] }).Least.Value / then, 0.06);
+    }
+
+    /// <summary>Softness speaks of the strip's own coat: on a coat thinner than the job's, the same softness asks more of the job.</summary>
+    [Fact]
+    public void A_strip_on_a_thinner_coat_asks_more_of_the_jobs()
+    {
+        var asTheJob = With(new StepTest(80, SqueegeeSideSoft: true) { EomUm = 5 }).Least.Value;
+        Assert.True(With(new StepTest(80, SqueegeeSideSoft: true) { EomUm = 1 }).Least.Value > asTheJob);
+    }
+
     [Fact]
     public void Units_of_a_machine_are_told_only_by_strips_on_it()
     {

@@ -1,0 +1,30 @@
+namespace Silkwright.Exposure;
+
+/// <summary>A step test to make.</summary>
+public sealed record LadderPlan
+{
+    public required ExposureCount Counts { get; init; }
+
+    /// <summary>What each strip is given, rising.</summary>
+    public required IReadOnlyList<double> Amounts { get; init; }
+
+    /// <summary>One strip over the one before, about. [1]</summary>
+    public required double Ratio { get; init; }
+
+    /// <summary>Half of the aim's 90 % interval to expect afterwards, as a share of the aim. [1]</summary>
+    public required double ExpectedHalf { get; init; }
+
+    /// <summary>Half of the aim's interval now. [1]</summary>
+    public required double HalfNow { get; init; }
+
+    /// <summary>Half that was asked for. [1]</summary>
+    public required double WantedHalf { get; init; }
+
+    /// <summary>Solid step that the wedge should show on each strip, at the best guess; where the middle of them is far off, so is the guess.</summary>
+    public required IReadOnlyList<double> ExpectedSteps { get; init; }
+
+    public bool IsEnough => ExpectedHalf <= WantedHalf;
+
+    /// <summary>One exposure of all strips, then one strip more covered each time: what each exposure is given.</summary>
+    public IReadOnlyList<double> Increments => [.. Amounts.Select((amount, i) => i == 0 ? amount : amount - Amounts[i - 1])];
+}

@@ -1,0 +1,73 @@
+using Silkwright.Exposure;
+
+namespace Silkwright.Tests.Exposure;
+
+/// <summary>
+/// A shop made of a coat, a lamp and hands, from which strips are drawn. Shares no code with the engine, and has what the engine lacks: light uneven from strip to
+/// strip, a coat uneven from strip to strip, and a coat for which strong light is not quite worth long light (Schwarzschild's exponent off 1).
+/// </summary>
+/// <remarks>All spreads common practice, no source; each is one that a shop would call usual.</remarks>
+internal sealed class SimulatedShop
+{
+    private readonly Random random;
+    private readonly double penetration;
+    private readonly double wedgeHabit;
+    private readonly double exponent;
+    private readonly double lineUm;
+    private readonly double scatter;
+
+    internal SimulatedShop(int seed, double usualThrough, double usualMost, double lineUm)
+    {
+        random = new Random(seed);
+        this.lineUm = lineUm;
+        penetration = 85 * Factor(1.3);
+        scatter = 6 * Factor(1.2);
+        exponent = 1 + (0.03 * Normal());
+        wedgeHabit = Math.Exp(0.15 * Normal());
+        Through = usualThrough * Factor(2.5);
+        Most = Through * usualMost / usualThrough * Factor(1.35);
+    }
+
+    /// <summary>What cures the mean coat through on a mean day.</summary>
+    internal double Through { get; }
+
+    /// <summary>What closes the needed line by 30 % on a mean day.</summary>
+    internal double Most { get; }
+
+    /// <summary>What everything asks now beside what it asked at first: a lamp that has aged, a slower batch. [1]</summary>
+    internal double Asks { get; set; } = 1;
+
+    /// <summary>Strips of one day.</summary>
+    /// <param name="amounts">What each is given.</param>
+    /// <param name="on">The day.</param>
+    internal StepTest[] Test(IReadOnlyList<double> amounts, DateOnly on)
+    {
+        var day = Math.Exp(0.1 * Normal()) / Asks;
+        var thicknessUm = 57 + (6 * Normal());
+        var washOut = Math.Pow(10, 0.15 * (random.NextDouble() - 0.5));
+        return [.. amounts.Select(amount => Strip(amount, day, thicknessUm, washOut) with { On = on })];
+    }
+
+    private StepTest Strip(double amount, double day, double thicknessUm, double washOut)
+    {
+        var light = Math.Exp(0.05 * Normal());
+        // Dose beside that of the mean coat's through-cure; a longer time is worth a little more or less than its share.
+        var dose = Math.Pow(amount / Through, exponent) * day * light;
+        var thick = thicknessUm + (1.5 * Normal());
+        var curedUm = 57 + (penetration * Math.Log(dose));
+        var finger = penetration * 0.15 * ((2 * random.NextDouble()) - 1);
+        var solid = 0;
+        // Step k is solid while its light still hardens the face; a usual shop reads 7 from half a step below a quarter over through-cure to half a step above.
+        while (solid < 21 && dose * Math.Pow(10, -0.15 * (solid + 1 - 7.5)) >= 1.25 * wedgeHabit * washOut)
+            solid++;
+        if (random.NextDouble() < 0.1)
+            solid = Math.Clamp(solid + (random.NextDouble() < 0.5 ? -1 : 1), 0, 21);
+        var closedUm = 0.15 * lineUm * (1 + (0.05 * Normal()));
+        var edgeUm = (0.15 * lineUm) + (scatter * Math.Log(amount * day * light / Most));
+        return new StepTest(amount, solid, curedUm + finger < thick, edgeUm <= closedUm ? lineUm : 2 * lineUm) { EomUm = 5 + thick - 57 + Normal() };
+    }
+
+    private double Factor(double within90) => Math.Exp(Math.Log(within90) / 1.645 * Normal());
+
+    private double Normal() => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+}
