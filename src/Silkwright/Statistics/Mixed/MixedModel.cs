@@ -1,0 +1,41 @@
+namespace Silkwright.Statistics.Mixed;
+
+/// <summary>A linear mixed model: y = X β + Σ Z b + e, with b and e normal and independent.</summary>
+public sealed record MixedModel
+{
+    /// <summary>y, one a row.</summary>
+    public required IReadOnlyList<double> Response { get; init; }
+
+    /// <summary>Columns of X, none a combination of others; at least one.</summary>
+    public required IReadOnlyList<IReadOnlyList<double>> Fixed { get; init; }
+
+    /// <summary>At least one.</summary>
+    public required IReadOnlyList<RandomTerm> Random { get; init; }
+
+    /// <summary>Each row's weight: its residual has the residual variance divided by it. None: 1 each. [1], above 0.</summary>
+    public IReadOnlyList<double>? Weights { get; init; }
+
+    /// <summary>Checks sizes and ranges.</summary>
+    /// <exception cref="ArgumentException">Columns of unequal lengths, a level that is not there, a number that is none, or fewer rows than fixed effects and one.</exception>
+    internal void Check()
+    {
+        var rows = Response.Count;
+        Require(Fixed.Count > 0 && Random.Count > 0, "A mixed model needs at least one fixed and one random effect.");
+        Require(rows > Fixed.Count, "There must be more rows than fixed effects.");
+        Require(Fixed.All(column => column.Count == rows) && (Weights is null || Weights.Count == rows), "Every column must have a value a row.");
+        Require(Response.All(double.IsFinite) && Fixed.All(column => column.All(double.IsFinite)), "Every value must be a number.");
+        Require(Weights is null || Weights.All(weight => weight > 0 && double.IsFinite(weight)), "Weights must be above 0.");
+        foreach (var term in Random)
+        {
+            Require(term.Width > 0 && term.LevelOfRow.Count == rows && term.Columns.All(column => column.Count == rows), $"{term.Name}: every column must have a value a row.");
+            Require(term.LevelOfRow.All(level => level >= 0 && level < term.Levels), $"{term.Name}: a row names a level that is not there.");
+            Require(term.Columns.All(column => column.All(double.IsFinite)), $"{term.Name}: every value must be a number.");
+        }
+    }
+
+    private static void Require(bool holds, string message)
+    {
+        if (!holds)
+            throw new ArgumentException(message);
+    }
+}
