@@ -35,4 +35,7 @@ internal static class LaneMath
         series = Vector512.FusedMultiplyAdd(series, t, Vector512.Create(-0.166666667f));
         return Vector512.FusedMultiplyAdd(series * t, y, y);
     }
+
+    /// <summary>What rounding has carried past −1 or 1 brought back.</summary>
+    public static Vector512<float> Cosine(Vector512<float> x) => Vector512.Min(Vector512.Max(x, -Vector512<float>.One), Vector512<float>.One);
 }

@@ -185,15 +185,12 @@ internal static class PhotonBlock
         where TKind : struct, ISlabKind
     {
         var one = Vector512<float>.One;
-        var part = Of<TKind>(slab.Top, layer) / Vector512.FusedMultiplyAdd(Of<TKind>(slab.Twice, layer), turn, Of<TKind>(slab.Least, layer));
-        var directed = Vector512.FusedMultiplyAdd(-Of<TKind>(slab.Square, layer) * part, part, Of<TKind>(slab.Forward, layer));
-        var alike = Vector512.GreaterThan(Of<TKind>(slab.Spread, layer), Vector512<float>.Zero);
-        var deflection = Vector512.ConditionalSelect(alike, (turn + turn) - one, Clamped(directed));
+        var law = slab.Scattering;
+        var deflection = HenyeyGreenstein.Deflection(
+            Of<TKind>(law.Spread, layer), Of<TKind>(law.Forward, layer), Of<TKind>(law.Square, layer), Of<TKind>(law.Top, layer), Of<TKind>(law.Least, layer), Of<TKind>(law.Twice, layer), turn);
         var sines = Vector512.Sqrt((one - (deflection * deflection)) * (one - (cosine * cosine)));
-        return Clamped(Vector512.FusedMultiplyAdd(sines, LaneMath.CosOfPi(around), deflection * cosine));
+        return LaneMath.Cosine(Vector512.FusedMultiplyAdd(sines, LaneMath.CosOfPi(around), deflection * cosine));
     }
-
-    private static Vector512<float> Clamped(Vector512<float> cosine) => Vector512.Min(Vector512.Max(cosine, -Vector512<float>.One), Vector512<float>.One);
 
     /// <summary>A table's entry for each lane's layer; with one layer, its own for all.</summary>
     private static Vector512<float> Of<TKind>(Vector512<float> table, Vector512<int> layer)

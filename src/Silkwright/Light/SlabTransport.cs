@@ -27,7 +27,7 @@ public static class SlabTransport
         Parallel.For(0, blocks, new ParallelOptions { MaxDegreeOfParallelism = threads ?? -1, CancellationToken = cancel }, block =>
         {
             var photons = (int)Math.Min(BlockPhotons, slab.Photons - ((long)block * BlockPhotons));
-            tallies[block] = PhotonBlock.Follow(tables, Keys(slab.Seed, (ulong)block), photons, cancel);
+            tallies[block] = PhotonBlock.Follow(tables, BlockKeys.Of(slab.Seed, (ulong)block), photons, cancel);
             progress?.Report((double)Interlocked.Increment(ref done) / blocks);
         });
 
@@ -77,21 +77,5 @@ public static class SlabTransport
 
         if (slab is not { IndexAbove: >= 1 and <= 3, IndexBelow: >= 1 and <= 3 })
             throw new ArgumentOutOfRangeException(nameof(slab), slab, "A refractive index lies from 1 to 3.");
-    }
-
-    /// <summary>Four words for each block: SplitMix64 (Steele, Lea and Flood 2014) on seed and block.</summary>
-    private static uint[] Keys(ulong seed, ulong block)
-    {
-        const ulong gamma = 0x9E3779B97F4A7C15UL;
-        var state = Mixed(seed) ^ Mixed(unchecked((block + 1) * gamma));
-        var (first, second) = (Mixed(unchecked(state + gamma)), Mixed(unchecked(state + gamma + gamma)));
-        return [(uint)first, (uint)(first >> 32), (uint)second, (uint)(second >> 32)];
-    }
-
-    private static ulong Mixed(ulong word)
-    {
-        word = unchecked((word ^ (word >> 30)) * 0xBF58476D1CE4E5B9UL);
-        word = unchecked((word ^ (word >> 27)) * 0x94D049BB133111EBUL);
-        return word ^ (word >> 31);
     }
 }

@@ -13,7 +13,7 @@ public class ArrowsTests
         ["Statistics"] = [],
         ["Artwork"] = [],
         ["Mesh"] = [],
-        ["Light"] = [],
+        ["Light"] = ["Mesh", "Emulsion"],
         ["Moire"] = ["Mesh"],
         ["Emulsion"] = [],
         ["Catalogue"] = ["Emulsion"],
