@@ -27,6 +27,15 @@ switch (args)
     case ["light", _, _]:
         LightBench.Run();
         return 0;
+    case ["coat", _, _]:
+        await CoatBench.RunAsync();
+        return 0;
+    case ["coat-fit", var readings]:
+        CoatBench.Fit(readings);
+        return 0;
+    case ["coat-large"]:
+        CoatBench.Large();
+        return 0;
     case ["fuzz", var cases, var first]:
         return FuzzBench.Run(cases, first) ? 0 : 1;
     case ["web", var executable, var demo]:
@@ -45,6 +54,6 @@ switch (args)
         ShelfBench.Plain(kind, emulsions, jobs);
         return 0;
     default:
-        await Console.Error.WriteLineAsync("usage: plan|film|web|shelf|light EXECUTABLE DEMO-FOLDER (the script bench at the top of the project fills these in)");
+        await Console.Error.WriteLineAsync("usage: plan|film|web|shelf|light|coat EXECUTABLE DEMO-FOLDER (the script bench at the top of the project fills these in)");
         return 2;
 }
