@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Silkwright.Statistics.Mixed;
 
 /// <summary>Small dense matrices in one array, row by row, worked on in place.</summary>
@@ -82,14 +84,27 @@ internal static class Factor
     public static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
     {
         var sum = 0.0;
-        for (var i = 0; i < a.Length; i++)
+        var i = 0;
+        if (a.Length >= Vector<double>.Count)
+        {
+            var sums = Vector<double>.Zero;
+            for (; i <= a.Length - Vector<double>.Count; i += Vector<double>.Count)
+                sums += new Vector<double>(a[i..]) * new Vector<double>(b[i..]);
+            sum = Vector.Sum(sums);
+        }
+
+        for (; i < a.Length; i++)
             sum += a[i] * b[i];
         return sum;
     }
 
+    /// <summary>into += times x other.</summary>
     public static void AddTimes(Span<double> into, ReadOnlySpan<double> other, double times)
     {
-        for (var i = 0; i < into.Length; i++)
+        var i = 0;
+        for (; i <= into.Length - Vector<double>.Count; i += Vector<double>.Count)
+            (new Vector<double>(into[i..]) + (new Vector<double>(other[i..]) * times)).CopyTo(into[i..]);
+        for (; i < into.Length; i++)
             into[i] += times * other[i];
     }
 

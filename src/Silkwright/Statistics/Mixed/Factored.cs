@@ -215,19 +215,13 @@ internal sealed class Factored
         var following = Following(b);
 
         // W between block and border, columns x size, and within the block, size x size.
+        var turned = Turned(following, size, columns);
         var across = new double[columns * size];
-        for (var k = 0; k < columns; k++)
+        for (var k = 0; k < columns - 1; k++)
         {
-            var into = across.AsSpan(k * size, size);
-            if (block.At[k] < n)
-            {
-                for (var j = 0; j < columns - 1; j++)
-                {
-                    var s = inverse[(block.At[k] * n) + block.At[j]];
-                    for (var i = 0; i < size; i++)
-                        into[i] -= s * following[(i * columns) + j];
-                }
-            }
+            var row = inverse.AsSpan(block.At[k] * n, n);
+            for (var j = 0; j < columns - 1; j++)
+                Factor.AddTimes(across.AsSpan(k * size, size), turned.AsSpan(j * size, size), -row[block.At[j]]);
         }
 
         var within = new double[size * size];
@@ -288,6 +282,18 @@ internal sealed class Factored
 
             k += q;
         }
+    }
+
+    private static double[] Turned(double[] matrix, int rows, int columns)
+    {
+        var turned = new double[matrix.Length];
+        for (var i = 0; i < rows; i++)
+        {
+            for (var j = 0; j < columns; j++)
+                turned[(j * rows) + i] = matrix[(i * columns) + j];
+        }
+
+        return turned;
     }
 
     private void AddBorderSlope(double[][] slopes)

@@ -1,6 +1,3 @@
-using MathNet.Numerics.LinearAlgebra;
-using MathNet.Numerics.Optimization;
-
 namespace Silkwright.Statistics.Mixed;
 
 /// <summary>A linear mixed model fitted by restricted maximum likelihood.</summary>
@@ -10,7 +7,8 @@ namespace Silkwright.Statistics.Mixed;
 /// </remarks>
 public sealed class MixedFit
 {
-    private const double Settled = 1e-7;
+    /// <summary>The search ends where a step promises to bring the criterion down by less: some 3e-5 of a standard error.</summary>
+    private const double Settled = 1e-9;
     private const int MostSteps = 400;
 
     private readonly MixedModel model;
@@ -68,26 +66,38 @@ public sealed class MixedFit
         var sizes = model.Random.Select(term => term.Columns.Select(Size).ToArray()).ToArray();
         var products = new CrossProducts(model with { Random = [.. model.Random.Select((term, t) => Scaled(term, sizes[t]))] });
         var widths = model.Random.Select(term => term.Width).ToArray();
-        var start = new RelativeFactors(widths);
-        var objective = ObjectiveFunction.Gradient(packed =>
-        {
-            cancel.ThrowIfCancellationRequested();
-            var here = new Factored(products, new RelativeFactors(widths, [.. packed]));
-            return (here.Criterion, Vector<double>.Build.Dense(here.Slope()));
-        });
-        var first = Vector<double>.Build.Dense(start.Count);
-        var k = 0;
-        foreach (var q in widths)
-        {
-            for (var c = 0; c < q; c++)
+        var (start, stretch) = Start(model.Random);
+        var found = QuasiNewton.Minimum(
+            at =>
             {
-                first[k] = 1;
-                k += q - c;
+                cancel.ThrowIfCancellationRequested();
+                var here = new Factored(products, new RelativeFactors(widths, [.. at.Zip(stretch, (value, by) => value / by)]));
+                return new QuasiNewton.Place(here.Criterion, () => [.. here.Slope().Zip(stretch, (slope, by) => slope / by)]);
+            },
+            [.. start.Zip(stretch, (value, by) => value * by)],
+            1,
+            Settled,
+            MostSteps);
+        return new MixedFit(model, sizes, products, new RelativeFactors(widths, [.. found.Zip(stretch, (value, by) => value / by)]));
+    }
+
+    /// <summary>Unit factors, and what to stretch each entry by so that the criterion bends about as much along all: by the root of the levels that tell of it.</summary>
+    private static (IReadOnlyList<double> Unit, IReadOnlyList<double> Stretch) Start(IReadOnlyList<RandomTerm> terms)
+    {
+        var (unit, stretch) = (new List<double>(), new List<double>());
+        foreach (var term in terms)
+        {
+            for (var c = 0; c < term.Width; c++)
+            {
+                for (var r = c; r < term.Width; r++)
+                {
+                    unit.Add(r == c ? 1 : 0);
+                    stretch.Add(Math.Sqrt(2.0 * term.Levels));
+                }
             }
         }
 
-        var found = new BfgsMinimizer(Settled, Settled, Settled * Settled, MostSteps).FindMinimum(objective, first).MinimizingPoint;
-        return new MixedFit(model, sizes, products, new RelativeFactors(widths, [.. found]));
+        return (unit, stretch);
     }
 
     private double[] UnitEffects(int term, int level)
