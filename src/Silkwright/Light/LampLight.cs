@@ -7,6 +7,15 @@ namespace Silkwright.Light;
 /// </remarks>
 public sealed record LampLight
 {
+    /// <summary>Half angle of a small far source with its reflector. Common practice. [degrees]</summary>
+    public const double UsualPointDegrees = 5;
+
+    /// <summary>Half angle of the light of a bank of tubes close to the glass. Common practice. [degrees]</summary>
+    public const double UsualTubesDegrees = 60;
+
+    /// <summary>Half angle of diodes with lenses. Common practice. [degrees]</summary>
+    public const double UsualDiodesDegrees = 30;
+
     /// <summary>Half angle of the cone in air. [degrees], 0 to 90.</summary>
     public double HalfAngleDegrees { get; init; }
 
@@ -30,17 +39,20 @@ public sealed record LampLight
     };
 
     /// <summary>A bank of tubes close to the glass: bright alike in all directions up to a half angle.</summary>
-    public static LampLight Tubes(double halfAngleDegrees = 60) => new() { HalfAngleDegrees = halfAngleDegrees };
+    public static LampLight Tubes(double halfAngleDegrees = UsualTubesDegrees) => new() { HalfAngleDegrees = halfAngleDegrees };
 
     /// <summary>An array of diodes whose lenses send light into a cone; a place is lit by all diodes within it.</summary>
     /// <param name="distanceMm">Array to glass. [mm], above 0.</param>
     /// <param name="pitchMm">Diode to diode. [mm], 0 or more.</param>
     /// <param name="halfAngleDegrees">Of the lenses. [degrees]</param>
-    public static LampLight Diodes(double distanceMm, double pitchMm, double halfAngleDegrees = 30) => new()
+    public static LampLight Diodes(double distanceMm, double pitchMm, double halfAngleDegrees = UsualDiodesDegrees) => new()
     {
         HalfAngleDegrees = halfAngleDegrees,
         LatticeTangent = pitchMm / distanceMm,
     };
+
+    /// <summary>The whole cone comes from above the glass.</summary>
+    public bool IsAboveGlass => Math.Sin(Math.Abs(SlantDegrees) * Math.PI / 180) + Math.Sin(HalfAngleDegrees * Math.PI / 180) <= 1 + 1e-9;
 
     private static double Degrees(double radians) => radians * 180 / Math.PI;
 }

@@ -8,7 +8,7 @@ internal static class StencilChecks
     {
         Must(stencil.Photons is >= StencilTransport.Batches and <= int.MaxValue * (long)StencilTransport.Batches, stencil.Photons, "Photons are too few for batches, or more than anybody could follow.");
         Must(stencil.Lamp is { HalfAngleDegrees: >= 0 and <= 90, SlantDegrees: > -90 and < 90, LatticeTangent: >= 0 and <= 10 }, stencil.Lamp, "The lamp's light comes from above.");
-        Must(Math.Sin(Math.Abs(stencil.Lamp.SlantDegrees) * Math.PI / 180) + Math.Sin(stencil.Lamp.HalfAngleDegrees * Math.PI / 180) <= 1.0001, stencil.Lamp, "The slanted cone reaches below the glass.");
+        Must(stencil.Lamp.IsAboveGlass, stencil.Lamp, "The slanted cone reaches below the glass.");
         Must(stencil.Image.Kind == FilmImageKind.Edge || stencil.Image.WidthUm is > 0 and < 1e6, stencil.Image, "A line or a gap has a width above 0.");
         Must(stencil.FilmIndex is >= 1 and <= 3 && stencil.BackingIndex is >= 1 and <= 3, stencil.FilmIndex, "A refractive index lies from 1 to 3.");
         Must(stencil is { CarrierUm: >= 0 and <= 1e4, GapUm: >= 0 and <= 1e4, PrintSideUm: >= 0 and <= 1e4, SqueegeeSideUm: >= 0 and <= 1e4 }, stencil.GapUm, "A thickness is 0 to 10000 µm.");

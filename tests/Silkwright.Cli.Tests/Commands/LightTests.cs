@@ -1,6 +1,6 @@
 namespace Silkwright.Cli.Tests.Commands;
 
-/// <summary><c>silkwright light slab</c> in the shell.</summary>
+/// <summary><c>silkwright light slab</c> and <c>silkwright light edge</c> in the shell.</summary>
 public sealed class LightTests
 {
     private const string Layers =
@@ -51,5 +51,58 @@ public sealed class LightTests
         var run = await ShellRun.Of(["light", "slab", .. line.Split(' ')]);
         Assert.Equal(2, run.ExitCode);
         Assert.Contains($"where:  {where}", run.Error, StringComparison.Ordinal);
+    }
+
+    private const string Case =
+        """
+        { "mesh": { "countPerCm": 120, "threadUm": 34, "dyed": true }, "emulsion": { "family": "photopolymer", "printSideUm": 8 }, "lamp": { "kind": "tubes" },
+          "filmBaseUm": 100, "imageAgainstCoat": false, "gapUm": 5, "backing": { "reflectance": 0.2 }, "photons": 20000, "seed": 4 }
+        """;
+
+    [Fact]
+    public async Task A_case_in_a_file_is_answered_as_the_same_case_typed()
+    {
+        using var folder = new TemporaryFolder();
+        var path = Path.Combine(folder.Path, "case.json");
+        await File.WriteAllTextAsync(path, Case, TestContext.Current.CancellationToken);
+        var file = (await ShellRun.Of("light", "edge", path, "--json")).Document;
+        var typed = (await ShellRun.Of(
+            [.. "light edge --count 120/cm --thread 34um --mesh-colour dyed --family photopolymer --eom 8um --lamp tubes --film-between 100um --gap 5um --backing 20% --photons 20000 --seed 4 --json".Split(' ')])).Document;
+        file.Remove("photonsPerSecond");
+        typed.Remove("photonsPerSecond");
+        Assert.Equal(typed.ToJsonString(), file.ToJsonString());
+    }
+
+    [Theory]
+    [InlineData("--thread 34um", "--count")]
+    [InlineData("--count 120/cm --thread 34um --lamp moon", "--lamp")]
+    [InlineData("--count 120/cm --thread 34um --width 80um", "--width")]
+    [InlineData("--count 120/cm --thread 34um --image line", "--width")]
+    [InlineData("--count 120/cm --thread 34um --lamp-source 80mm", "--lamp-distance")]
+    [InlineData("--count 120/cm --thread 34um --lamp tubes --slant 60deg", "--slant")]
+    [InlineData("--count 120/cm --thread 34um --photons 10", "--photons")]
+    [InlineData("--count 120/cm --thread 34um --threads 0", "--threads")]
+    public async Task An_edge_that_cannot_be_is_told(string line, string where)
+    {
+        var run = await ShellRun.Of(["light", "edge", .. line.Split(' ')]);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains($"where:  {where}", run.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("""{ "mesh": { "countPerCm": 120 } }""", "mesh.threadUm")]
+    [InlineData("""{ "mesh": { "countPerCm": 120, "threadUm": 100 } }""", "overlap")]
+    [InlineData("""{ "mesh": { "countPerCm": 120, "threadUm": 34 }, "imageAgainstCoat": false }""", "filmBaseUm")]
+    [InlineData("""{ "mesh": { "countPerCm": 120, "threadUm": 34 }, "lamp": { "kind": "point", "sourceMm": 40 } }""", "lamp.sourceMm")]
+    [InlineData("""{ "mesh": { "countPerCm": 120, "threadUm": 34 }, "image": { "kind": "gap" } }""", "image.widthUm")]
+    [InlineData("""{ "mesh": { "countPerCm": 120, "threadUm": 34 }, "emulsion": { "g": 1 }, "backing": { "reflectance": 3 } }""", "backing.reflectance")]
+    public async Task A_case_with_a_fault_is_told_with_its_place(string text, string told)
+    {
+        using var folder = new TemporaryFolder();
+        var path = Path.Combine(folder.Path, "case.json");
+        await File.WriteAllTextAsync(path, text, TestContext.Current.CancellationToken);
+        var run = await ShellRun.Of("light", "edge", path);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains(told, run.Error, StringComparison.Ordinal);
     }
 }

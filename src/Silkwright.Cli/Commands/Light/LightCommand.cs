@@ -6,7 +6,7 @@ using Silkwright.Light;
 
 namespace Silkwright.Cli.Commands.Light;
 
-/// <summary><c>silkwright light</c>: light in layers.</summary>
+/// <summary><c>silkwright light</c>: light in layers and beside a film's edge.</summary>
 internal static class LightCommand
 {
     /// <summary>Photons from which the work is long enough to be watched.</summary>
@@ -17,6 +17,7 @@ internal static class LightCommand
     public static Command Create(Surroundings surroundings) => new("light", "Where light goes in a coat, computed photon by photon.")
     {
         Slab(surroundings),
+        EdgeVerb.Create(surroundings),
     };
 
     private static Verb Slab(Surroundings surroundings)
