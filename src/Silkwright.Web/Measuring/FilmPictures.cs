@@ -21,9 +21,9 @@ internal static class FilmPictures
         _ = routes.MapGet("/films/{film}/preview.png", (string film, int? side, FilmRecords films, HttpResponse response, CancellationToken cancel) =>
                 AnswerAsync(films, film, response, (path, options) => FilmPreview.Png(path, options, Math.Clamp(side ?? 400, 16, MostSidePx), cancel), cancel))
             .CacheOutput(policy => policy.SetVaryByQuery("side").Expire(KeptFor)).ExcludeFromDescription();
-        _ = routes.MapGet("/films/{film}/heat.png", (string film, double held, int? side, FilmRecords films, HttpResponse response, CancellationToken cancel) =>
-                AnswerAsync(films, film, response, (path, options) => FilmHeat.Of(path, options, Math.Clamp(Finite(held, nameof(held)), 10, 5000), Math.Clamp(side ?? 400, 16, MostSidePx), cancel).Png, cancel))
-            .CacheOutput(policy => policy.SetVaryByQuery("held", "side").Expire(KeptFor)).ExcludeFromDescription();
+        _ = routes.MapGet("/films/{film}/heat.png", (string film, [AsParameters] HeatQuery query, FilmRecords films, HttpResponse response, CancellationToken cancel) =>
+                AnswerAsync(films, film, response, (path, options) => FilmHeat.Of(path, options, query.Widths, Math.Clamp(query.Side ?? 400, 16, MostSidePx), query.Colours, cancel).Png, cancel))
+            .CacheOutput(policy => policy.SetVaryByQuery(HeatQuery.Names).Expire(KeptFor)).ExcludeFromDescription();
         _ = routes.MapGet("/films/{film}/detail.png", (string film, double x, double y, double side, FilmRecords films, HttpResponse response, CancellationToken cancel) =>
                 AnswerAsync(films, film, response, (path, options) => FilmPreview.DetailPng(path, options, Finite(x, nameof(x)), Finite(y, nameof(y)), Math.Clamp(Finite(side, nameof(side)), 0.5, MostCutMm), cancel), cancel))
             .CacheOutput(policy => policy.SetVaryByQuery("x", "y", "side").Expire(KeptFor)).ExcludeFromDescription();
@@ -67,7 +67,7 @@ internal static class FilmPictures
         return Results.Bytes(png, "image/png");
     }
 
-    private static double Finite(double value, string name) => double.IsFinite(value)
+    internal static double Finite(double value, string name) => double.IsFinite(value)
         ? value
         : throw new InputProblemException(new Problem($"{name} is not a number.", name, "Write it in millimetres, such as 12.5."));
 }

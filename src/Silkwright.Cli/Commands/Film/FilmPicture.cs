@@ -3,6 +3,7 @@ using Silkwright.Estimates;
 using Silkwright.Film.Measuring;
 using Silkwright.Film.Pictures;
 using Silkwright.Mesh;
+using Silkwright.Plans;
 
 namespace Silkwright.Cli.Commands.Film;
 
@@ -32,8 +33,8 @@ internal sealed record FilmPicture(string Path, WovenMesh Mesh)
 
     public async Task DrawAsync(string film, FilmOptions options, CancellationToken cancel)
     {
-        var heat = await Task.Run(() => FilmHeat.Of(film, options, Mesh.SmallestLineUm.Value, LongestPx, cancel), cancel);
-        var bytes = OutputFile.PictureKind(Path) == "png" ? heat.Png : Encoding.UTF8.GetBytes(heat.Svg(Mesh.Fabric.Name));
+        var heat = await Task.Run(() => FilmHeat.Of(film, options, HeldWidths.Of(Mesh), LongestPx, HeatColours.Day, cancel), cancel);
+        var bytes = OutputFile.PictureKind(Path) == "png" ? heat.Png : Encoding.UTF8.GetBytes(heat.Svg(Mesh.Fabric.Name, HeatColours.Day));
         await OutputFile.WriteAsync(Path, bytes, cancel);
     }
 }
