@@ -11,12 +11,14 @@ public static class ReadingSide
     /// <summary>Of one film.</summary>
     public const string Words = "Which side reads right cannot be told from the file: no lettering is read here. " + Check;
 
-    /// <summary>Of the films of one job, which can be held against each other.</summary>
+    /// <summary>Of the films of one job, which can be held against each other; of a single film where there is but one.</summary>
     public static string Of(FilmsTogether films)
     {
         ArgumentNullException.ThrowIfNull(films);
         var turned = films.MirroredOrDuplicate.Where(pair => pair.Resemblance.Turn == Artwork.FilmTurn.Mirrored).ToArray();
-        return turned.Length == 0
+        return films.SameSize is null
+            ? Words
+            : turned.Length == 0
             ? $"No two of these films are told mirror images of each other. {Words}"
             : $"{string.Join("; ", turned.Select(pair => $"{pair.First} and {pair.Second} are mirrored against each other"))}: one of the two is output with the wrong side up, and the file does not say which. {Check}";
     }

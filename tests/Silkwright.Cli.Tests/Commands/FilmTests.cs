@@ -66,6 +66,34 @@ public sealed class FilmTests : IDisposable
         Assert.Contains("% of its area.", text, StringComparison.Ordinal);
     }
 
+    /// <summary>A triangle with corners at (15, 10), (35, 10) and (15, 32) mm: at (20, 14) mm it is wider than 254 px of 600 dpi, 10.75 mm; its inscribed circle is 12.3 mm across.</summary>
+    [Fact]
+    public async Task A_spot_is_told_with_its_width()
+    {
+        string[] asked = ["film", Path.Combine(folder.Path, "base.tif"), "--mesh", "61/cm,64um", "--at", "20mm,0.5512in"];
+        var run = await ShellRun.Of([.. asked, "--json"]);
+        Assert.Equal(0, run.ExitCode);
+        Assert.Empty(SchemaCheck.Faults("film.json", run.Document));
+        Assert.Equal("image", (string?)run.Document["at"]!["kind"]);
+        Assert.Equal(254 * 25_400 / 600.0, (double)run.Document["at"]!["widthUm"]!, 1e-6);
+        Assert.Contains("cannot be told from the file", (string?)run.Document["rightReading"], StringComparison.Ordinal);
+        var text = string.Join(' ', (await ShellRun.Of(asked)).Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains("At 20.0, 14.0 mm: Prints, at least", text, StringComparison.Ordinal);
+        Assert.Contains("its letters must read right", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("20mm", "is not a spot")]
+    [InlineData("20,14", "--at")]
+    [InlineData("20mm,41mm", "There is no film at 20, 41 mm")]
+    public async Task A_spot_that_is_none_is_a_fault(string at, string says)
+    {
+        var run = await ShellRun.Of("film", Path.Combine(folder.Path, "base.tif"), "--at", at);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Empty(run.Output);
+        Assert.Contains(says, run.Error, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("61", "not a mesh")]
     [InlineData("61/cm,64", "--mesh, thread")]

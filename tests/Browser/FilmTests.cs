@@ -1,0 +1,76 @@
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Silkwright.Browser.Tests;
+
+/// <summary>A film looked at: moved, enlarged, asked. The film is <see cref="TestFilm"/>: a solid block from 10 to 70 mm by 10 to 60 mm, a line of 1.2 mm at 80 mm.</summary>
+public sealed class FilmTests(RunningProgram program) : IClassFixture<RunningProgram>
+{
+    [Fact]
+    public async Task A_tap_on_the_film_tells_how_wide_it_is_there()
+    {
+        var page = await program.VisitAsync();
+        await OpenAsync(page);
+        var box = (await page.Locator(".film-zoom").BoundingBoxAsync())!;
+
+        // The whole film is shown: 120 mm across the box, 90 mm in its middle.
+        var px = box.Width / 120;
+        await page.Mouse.ClickAsync((float)(box.X + (80 * px)), (float)(box.Y + (box.Height / 2)));
+        await Expect(page.Locator("#film-spot figcaption")).ToContainTextAsync("Prints, 1");
+        await Expect(page.Locator("#film-spot figcaption")).ToContainTextAsync("this is wide enough");
+        await Expect(page.Locator(".film-zoom i.disc")).ToBeVisibleAsync();
+        Assert.Contains("mm&y=", page.Url, StringComparison.Ordinal);
+
+        // What a link to this spot shows is the same with the page loaded afresh, near enough to see every pixel.
+        await page.ReloadAsync();
+        await Expect(page.Locator("#film-spot figcaption")).ToContainTextAsync("Prints, 1");
+        await Expect(page.Locator(".film-sheet.enlarged")).ToHaveCountAsync(1);
+    }
+
+    [Fact]
+    public async Task The_film_is_moved_and_enlarged_by_buttons_and_keys()
+    {
+        var page = await program.VisitAsync(390, 844);
+        await OpenAsync(page);
+        await Expect(page.Locator(".film-sheet img")).ToHaveCountAsync(1);
+        foreach (var name in (string[])["Enlarge", "Smaller", "Whole film", "Every pixel"])
+            Assert.True((await page.GetByRole(AriaRole.Button, new() { Name = name }).BoundingBoxAsync())!.Height >= 48);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Every pixel" }).ClickAsync();
+        await Expect(page.Locator(".film-sheet img[src*='/tiles/4/']").First).ToBeVisibleAsync();
+        await page.Locator(".film-zoom").FocusAsync();
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator("#film-spot figcaption")).ToContainTextAsync("Prints, at least");
+        await page.Keyboard.PressAsync("Home");
+        await Expect(page.Locator(".film-sheet img")).ToHaveCountAsync(1);
+        Assert.True(await page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= 390, "the page scrolls sideways");
+    }
+
+    [Fact]
+    public async Task Without_script_a_form_asks_for_the_spot()
+    {
+        var page = await program.VisitAsync();
+        await OpenAsync(page);
+        await page.RouteAsync("**/look/*.js*", route => route.AbortAsync());
+        await page.ReloadAsync();
+        await page.GetByLabel("From the left").FillAsync("80");
+        await page.GetByLabel("From the top").FillAsync("40mm");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Look there" }).ClickAsync();
+        await Expect(page.Locator("#film-spot figcaption")).ToContainTextAsync("Prints, 1");
+        await Expect(page.Locator(".film-zoom svg image")).ToBeVisibleAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Right" }).ClickAsync();
+        await Expect(page.Locator("#film-spot figcaption")).ToContainTextAsync("Gap, ");
+    }
+
+    private async Task OpenAsync(IPage page)
+    {
+        await page.GotoAsync("/jobs/new");
+        await page.GetByLabel("Name", new() { Exact = true }).FillAsync("Looked at");
+        await page.GetByLabel("Pieces").FillAsync("600");
+        await page.Locator("input[type=file]").SetInputFilesAsync(TestFilm.Draw(program.Workbench, "looked-at.tif"));
+        await page.GetByLabel("Your name").FillAsync("Ada");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Plan this job" }).ClickAsync();
+        await Expect(page.Locator(".line > .station")).ToHaveCountAsync(6, new() { Timeout = 90_000 });
+        await page.Locator(".station-link").First.ClickAsync();
+        await Expect(page.Locator(".film-zoom")).ToBeVisibleAsync();
+    }
+}
