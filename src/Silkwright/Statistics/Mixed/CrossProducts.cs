@@ -4,6 +4,8 @@ namespace Silkwright.Statistics.Mixed;
 /// <remarks>The border holds the columns that cross all blocks: effects of the terms across, then X, then y.</remarks>
 internal sealed class CrossProducts
 {
+    private readonly bool[] across;
+
     public CrossProducts(MixedModel model)
     {
         Terms = model.Random;
@@ -20,9 +22,13 @@ internal sealed class CrossProducts
         Border = BorderEffects + FixedCount + 1;
         BorderProducts = new double[Border * Border];
         OffsetOfLevel = [.. Terms.Select(term => new int[term.Levels])];
+        BlockOfLevel = [.. Terms.Select(term => Enumerable.Repeat(-1, term.Levels).ToArray())];
         Blocks = MakeBlocks();
+        across = [.. Enumerable.Range(0, Terms.Count).Select(Nesting.Across.Contains)];
         Add(model);
         LogWeights = model.Weights?.Sum(Math.Log) ?? 0;
+        Freedom = model.Freedom;
+        BelievedSquares = model.Residual is { } residual ? residual.Freedom * residual.Variance : 0;
     }
 
     public IReadOnlyList<RandomTerm> Terms { get; }
@@ -51,11 +57,25 @@ internal sealed class CrossProducts
     /// <summary>For each term within, and each of its levels: the first of its columns in its block.</summary>
     public int[][] OffsetOfLevel { get; }
 
+    /// <summary>For each term within, and each of its levels: its block, or -1 where it has no rows.</summary>
+    public int[][] BlockOfLevel { get; }
+
     public double LogWeights { get; }
+
+    /// <summary>Rows less fixed effects, and rows' worth of belief.</summary>
+    public double Freedom { get; }
+
+    /// <summary>Squares that the belief of the residual variance is worth.</summary>
+    public double BelievedSquares { get; }
+
+    /// <summary>Whether a term's effects are in the border.</summary>
+    public bool IsAcross(int term) => across[term];
 
     private Block[] MakeBlocks()
     {
         var outer = Terms[Nesting.Within[0]];
+        for (var level = 0; level < outer.Levels; level++)
+            BlockOfLevel[Nesting.Within[0]][level] = level;
         var groups = Enumerable.Range(0, outer.Levels).Select(level => new List<Group> { new(Nesting.Within[0], level, 0) }).ToArray();
         var size = Enumerable.Repeat(outer.Width, outer.Levels).ToArray();
         foreach (var t in Nesting.Within.Skip(1))
@@ -68,7 +88,7 @@ internal sealed class CrossProducts
                     continue;
                 seen[level] = true;
                 var block = outer.LevelOfRow[row];
-                OffsetOfLevel[t][level] = size[block];
+                (OffsetOfLevel[t][level], BlockOfLevel[t][level]) = (size[block], block);
                 groups[block].Add(new Group(t, level, size[block]));
                 size[block] += Terms[t].Width;
             }

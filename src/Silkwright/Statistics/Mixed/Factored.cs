@@ -42,12 +42,11 @@ internal sealed class Factored
         var y = border.AsSpan((n - 1) * n, n);
         for (var j = 0; j < n - 1; j++)
             y[j] = (y[j] - Factor.Dot(y[..j], border.AsSpan(j * n, j))) / border[(j * n) + j];
-        PenalisedSquares = Math.Max(double.Epsilon, y[n - 1] - Factor.Dot(y[..(n - 1)], y[..(n - 1)]));
+        PenalisedSquares = Math.Max(double.Epsilon, y[n - 1] - Factor.Dot(y[..(n - 1)], y[..(n - 1)])) + products.BelievedSquares;
         for (var j = 0; j < n - 1; j++)
             logs += 2 * Math.Log(border[(j * n) + j]);
-        var freedom = products.Rows - products.FixedCount;
-        ResidualVariance = PenalisedSquares / freedom;
-        Criterion = logs - products.LogWeights + (freedom * (1 + Math.Log(2 * Math.PI * ResidualVariance)));
+        ResidualVariance = PenalisedSquares / products.Freedom;
+        Criterion = logs - products.LogWeights + (products.Freedom * (1 + Math.Log(2 * Math.PI * ResidualVariance)));
         BorderSolution = y[..(n - 1)].ToArray();
         Factor.Backward(border, n, n - 1, BorderSolution, 1);
     }
@@ -90,6 +89,27 @@ internal sealed class Factored
         Factor.Forward(lowers[block], size, size, solution, 1);
         Factor.Backward(lowers[block], size, size, solution, 1);
         return solution;
+    }
+
+    /// <summary>Takes from a combination of the border's columns what a block's part of it follows of them.</summary>
+    public void TakeFollowing(int block, double[] x, double[] combination)
+    {
+        var at = products.Blocks[block].At;
+        var following = Following(block);
+        for (var i = 0; i < x.Length; i++)
+        {
+            for (var k = 0; k < at.Length - 1; k++)
+                combination[at[k]] -= x[i] * following[(i * at.Length) + k];
+        }
+    }
+
+    /// <summary>cᵀ S⁻¹ c of a combination of the border's columns.</summary>
+    public double BorderSquare(double[] combination)
+    {
+        var n = combination.Length;
+        var solved = (double[])combination.Clone();
+        Factor.Forward(border, products.Border, n, solved, 1);
+        return Factor.Dot(solved, solved);
     }
 
     /// <summary>Slope of the criterion over the entries of the relative factors, in their order.</summary>
@@ -208,7 +228,7 @@ internal sealed class Factored
     {
         var block = products.Blocks[b];
         var (size, columns) = (block.Size, block.At.Length);
-        var per = (products.Rows - products.FixedCount) / PenalisedSquares;
+        var per = products.Freedom / PenalisedSquares;
         var inverse = BorderInverse;
         var n = products.Border - 1;
         var v = Residual(b);
@@ -299,7 +319,7 @@ internal sealed class Factored
     private void AddBorderSlope(double[][] slopes)
     {
         var n = products.Border;
-        var per = (products.Rows - products.FixedCount) / PenalisedSquares;
+        var per = products.Freedom / PenalisedSquares;
         var scaled = (double[])products.BorderProducts.Clone();
         Scale(scaled, n, columns: true, rows: false);
         foreach (var t in products.Nesting.Across)

@@ -11,15 +11,14 @@ public sealed class MixedFit
     private const double Settled = 1e-9;
     private const int MostSteps = 400;
 
-    private readonly MixedModel model;
     private readonly CrossProducts products;
     private readonly RelativeFactors factors;
     private readonly Factored factored;
     private readonly double[][] sizes;
 
-    private MixedFit(MixedModel model, double[][] sizes, CrossProducts products, RelativeFactors factors)
+    private MixedFit(double[][] sizes, CrossProducts products, RelativeFactors factors)
     {
-        (this.model, this.sizes, this.products, this.factors) = (model, sizes, products, factors);
+        (this.sizes, this.products, this.factors) = (sizes, products, factors);
         factored = new Factored(products, factors);
     }
 
@@ -55,6 +54,52 @@ public sealed class MixedFit
         return effects;
     }
 
+    /// <summary>What a new row is expected to be, its own residual left out, and how surely.</summary>
+    /// <param name="fixedRow">The row's fixed columns.</param>
+    /// <param name="random">For each term the row's level, or none for one that no row had, and its columns.</param>
+    /// <returns>Mean, and variance with the variance components taken as known.</returns>
+    public (double Mean, double Variance) Expect(IReadOnlyList<double> fixedRow, IReadOnlyList<(int? Level, IReadOnlyList<double> Columns)> random)
+    {
+        ArgumentNullException.ThrowIfNull(fixedRow);
+        ArgumentNullException.ThrowIfNull(random);
+        var border = new double[products.Border - 1];
+        for (var i = 0; i < fixedRow.Count; i++)
+            border[products.BorderEffects + i] = fixedRow[i];
+        var within = new Dictionary<int, double[]>();
+        var apart = 0.0;
+        for (var t = 0; t < random.Count; t++)
+        {
+            var unit = factors.Unit(t, [.. random[t].Columns.Select((value, c) => value / sizes[t][c])]);
+            if (random[t].Level is not { } level || (!products.IsAcross(t) && products.BlockOfLevel[t][level] < 0))
+            {
+                apart += unit.Sum(u => u * u);
+                continue;
+            }
+
+            var at = products.IsAcross(t)
+                ? border.AsSpan(products.BorderOffsets[t] + (level * unit.Length))
+                : Within(products.BlockOfLevel[t][level]).AsSpan(products.OffsetOfLevel[t][level]);
+            unit.CopyTo(at);
+        }
+
+        var mean = Factor.Dot(border, factored.BorderSolution);
+        foreach (var (block, x) in within)
+        {
+            mean += Factor.Dot(x, factored.Effects(block));
+            apart += Factor.Dot(x, factored.Solve(block, x));
+            factored.TakeFollowing(block, x, border);
+        }
+
+        return (mean, ResidualVariance * (apart + factored.BorderSquare(border)));
+
+        double[] Within(int block)
+        {
+            if (!within.TryGetValue(block, out var x))
+                within[block] = x = new double[products.Blocks[block].Size];
+            return x;
+        }
+    }
+
     /// <summary>Fits a model.</summary>
     /// <param name="model">The model.</param>
     /// <param name="cancel">Stops the work.</param>
@@ -65,47 +110,29 @@ public sealed class MixedFit
         model.Check();
         var sizes = model.Random.Select(term => term.Columns.Select(Size).ToArray()).ToArray();
         var products = new CrossProducts(model with { Random = [.. model.Random.Select((term, t) => Scaled(term, sizes[t]))] });
-        var widths = model.Random.Select(term => term.Width).ToArray();
-        var (start, stretch) = Start(model.Random);
+        var search = new RatioSearch(model.Random, sizes);
         var found = QuasiNewton.Minimum(
             at =>
             {
                 cancel.ThrowIfCancellationRequested();
-                var here = new Factored(products, new RelativeFactors(widths, [.. at.Zip(stretch, (value, by) => value / by)]));
-                return new QuasiNewton.Place(here.Criterion, () => [.. here.Slope().Zip(stretch, (slope, by) => slope / by)]);
+                if (search.Belief(at) is not { } belief)
+                    return new QuasiNewton.Place(double.PositiveInfinity, () => at);
+                var here = new Factored(products, search.Factors(at));
+                return new QuasiNewton.Place(here.Criterion + belief, () => search.Slope(here.Slope(), at));
             },
-            [.. start.Zip(stretch, (value, by) => value * by)],
-            1,
+            search.Start,
+            bend: 1,
             Settled,
             MostSteps);
-        return new MixedFit(model, sizes, products, new RelativeFactors(widths, [.. found.Zip(stretch, (value, by) => value / by)]));
-    }
-
-    /// <summary>Unit factors, and what to stretch each entry by so that the criterion bends about as much along all: by the root of the levels that tell of it.</summary>
-    private static (IReadOnlyList<double> Unit, IReadOnlyList<double> Stretch) Start(IReadOnlyList<RandomTerm> terms)
-    {
-        var (unit, stretch) = (new List<double>(), new List<double>());
-        foreach (var term in terms)
-        {
-            for (var c = 0; c < term.Width; c++)
-            {
-                for (var r = c; r < term.Width; r++)
-                {
-                    unit.Add(r == c ? 1 : 0);
-                    stretch.Add(Math.Sqrt(2.0 * term.Levels));
-                }
-            }
-        }
-
-        return (unit, stretch);
+        return new MixedFit(sizes, products, search.Factors(found));
     }
 
     private double[] UnitEffects(int term, int level)
     {
         var q = factors.Widths[term];
-        if (products.Nesting.Across.Contains(term))
+        if (products.IsAcross(term))
             return factored.BorderSolution[(products.BorderOffsets[term] + (level * q))..][..q];
-        var block = Array.FindIndex(products.Blocks, b => b.Groups.Any(g => g.Term == term && g.Level == level));
+        var block = products.BlockOfLevel[term][level];
         return block < 0 ? new double[q] : factored.Effects(block)[products.OffsetOfLevel[term][level]..][..q];
     }
 

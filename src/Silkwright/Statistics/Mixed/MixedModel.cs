@@ -6,7 +6,7 @@ public sealed record MixedModel
     /// <summary>y, one a row.</summary>
     public required IReadOnlyList<double> Response { get; init; }
 
-    /// <summary>Columns of X, none a combination of others; at least one.</summary>
+    /// <summary>Columns of X, none a combination of others.</summary>
     public required IReadOnlyList<IReadOnlyList<double>> Fixed { get; init; }
 
     /// <summary>At least one.</summary>
@@ -15,13 +15,20 @@ public sealed record MixedModel
     /// <summary>Each row's weight: its residual has the residual variance divided by it. None: 1 each. [1], above 0.</summary>
     public IReadOnlyList<double>? Weights { get; init; }
 
+    /// <summary>What is believed of the residual variance; none: the rows alone tell.</summary>
+    public ResidualPrior? Residual { get; init; }
+
+    /// <summary>Rows that tell of the residual variance, and rows' worth of belief.</summary>
+    internal double Freedom => Response.Count - Fixed.Count + (Residual?.Freedom ?? 0);
+
     /// <summary>Checks sizes and ranges.</summary>
     /// <exception cref="ArgumentException">Columns of unequal lengths, a level that is not there, a number that is none, or fewer rows than fixed effects and one.</exception>
     internal void Check()
     {
         var rows = Response.Count;
-        Require(Fixed.Count > 0 && Random.Count > 0, "A mixed model needs at least one fixed and one random effect.");
-        Require(rows > Fixed.Count, "There must be more rows than fixed effects.");
+        Require(Random.Count > 0, "A mixed model needs at least one random effect.");
+        Require(Freedom > 0 && rows >= Fixed.Count, "There must be more rows than fixed effects, or a belief of the residual variance.");
+        Require(Residual is null or { Variance: > 0 and < double.PositiveInfinity, Freedom: > 0 and < double.PositiveInfinity }, "A belief of the residual variance must be above 0.");
         Require(Fixed.All(column => column.Count == rows) && (Weights is null || Weights.Count == rows), "Every column must have a value a row.");
         Require(Response.All(double.IsFinite) && Fixed.All(column => column.All(double.IsFinite)), "Every value must be a number.");
         Require(Weights is null || Weights.All(weight => weight > 0 && double.IsFinite(weight)), "Weights must be above 0.");
@@ -29,6 +36,9 @@ public sealed record MixedModel
         {
             Require(term.Width > 0 && term.LevelOfRow.Count == rows && term.Columns.All(column => column.Count == rows), $"{term.Name}: every column must have a value a row.");
             Require(term.LevelOfRow.All(level => level >= 0 && level < term.Levels), $"{term.Name}: a row names a level that is not there.");
+            Require(
+                term.Prior is null or { Ratio: > 0 and < double.PositiveInfinity, Spread: null or (> 0 and < double.PositiveInfinity) } && (term.Prior is null || term.Width == 1),
+                $"{term.Name}: a belief of the spread is for levels of one effect, and above 0.");
             Require(term.Columns.All(column => column.All(double.IsFinite)), $"{term.Name}: every value must be a number.");
         }
     }

@@ -5,8 +5,9 @@ namespace Silkwright.Statistics.Mixed;
 /// <param name="LevelOfRow">Each row's level, from 0.</param>
 /// <param name="Levels">How many levels there are; one may have no rows.</param>
 /// <param name="Columns">What each of a level's effects is multiplied by, row by row; a column of ones is the level's own height. One or more.</param>
+/// <param name="Prior">What is believed of the spread of a term whose levels have one effect each; none: the rows alone tell.</param>
 /// <remarks>The effects of one level may be correlated; those of different levels, and of different terms, are not.</remarks>
-public sealed record RandomTerm(string Name, IReadOnlyList<int> LevelOfRow, int Levels, IReadOnlyList<IReadOnlyList<double>> Columns)
+public sealed record RandomTerm(string Name, IReadOnlyList<int> LevelOfRow, int Levels, IReadOnlyList<IReadOnlyList<double>> Columns, RatioPrior? Prior = null)
 {
     /// <summary>Effects of a level.</summary>
     public int Width => Columns.Count;

@@ -64,6 +64,13 @@ internal sealed class RelativeFactors
         }
     }
 
+    /// <summary>Λᵀ times a row's columns: what a level's effects on the unit scale are multiplied by.</summary>
+    public double[] Unit(int term, double[] columns)
+    {
+        ScaleColumns(term, columns, columns.Length, 0);
+        return columns;
+    }
+
     /// <summary>Λ times a level's effects on the unit scale.</summary>
     public double[] Effects(int term, ReadOnlySpan<double> unit)
     {
