@@ -36,6 +36,8 @@ internal static class FullSizeBench
         var stages = await OwnAsync("film-stages", film);
         Console.WriteLine();
         Console.WriteLine($"Stages of everything: reading with components {stages[0]} s, zones with ruling, angle and tones {stages[1]} s, finest parts {stages[2]} s, widths {stages[3]} s.");
+        var (tiles, heat) = (await OwnAsync("film-tiles", film), await OwnAsync("film-heat", film));
+        Console.WriteLine($"Looked at: one pass of {tiles[0]} s keeps {tiles[6]} MB; then a tile takes {tiles[2]} ms (at most {tiles[1]}), a spot's width {tiles[4]} ms (at most {tiles[3]}); {tiles[5]} MiB. Its heat: {heat[0]} s, {heat[1]} MiB.");
         await AreasAsync();
         Console.WriteLine();
         await LeptonicaAsync(film, count);

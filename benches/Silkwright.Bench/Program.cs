@@ -18,6 +18,12 @@ switch (args)
     case ["film-measure", var film]:
         FilmStages.Measure(film);
         return 0;
+    case ["film-tiles", var film]:
+        TilesBench.Look(film);
+        return 0;
+    case ["film-heat", var film]:
+        TilesBench.Heat(film);
+        return 0;
     case ["film-stages", var film]:
         FilmStages.Stages(film);
         return 0;

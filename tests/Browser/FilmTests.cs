@@ -15,7 +15,7 @@ public sealed class FilmTests(RunningProgram program) : IClassFixture<RunningPro
 
         // The whole film is shown: 120 mm across the box, 90 mm in its middle.
         var px = box.Width / 120;
-        await page.Mouse.ClickAsync((float)(box.X + (80 * px)), (float)(box.Y + (box.Height / 2)));
+        await page.Locator(".film-zoom").ClickAsync(new() { Position = new() { X = (float)(80 * px), Y = (float)(box.Height / 2) } });
         await Expect(page.Locator("#film-spot figcaption")).ToContainTextAsync("Prints, 1");
         await Expect(page.Locator("#film-spot figcaption")).ToContainTextAsync("this is wide enough");
         await Expect(page.Locator(".film-zoom i.disc")).ToBeVisibleAsync();
@@ -57,7 +57,7 @@ public sealed class FilmTests(RunningProgram program) : IClassFixture<RunningPro
         await page.GetByRole(AriaRole.Button, new() { Name = "Look there" }).ClickAsync();
         await Expect(page.Locator("#film-spot figcaption")).ToContainTextAsync("Prints, 1");
         await Expect(page.Locator(".film-zoom svg image")).ToBeVisibleAsync();
-        await page.GetByRole(AriaRole.Link, new() { Name = "Right" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Right", Exact = true }).ClickAsync();
         await Expect(page.Locator("#film-spot figcaption")).ToContainTextAsync("Gap, ");
     }
 
