@@ -32,7 +32,7 @@ public sealed partial class ExamplesTests : IDisposable
         }
     }
 
-    /// <summary>The demonstration as it comes, each film drawn as one small block: the size of the films is not the question here.</summary>
+    /// <summary>The demonstration as it comes, each film drawn coarsely as one small block: what lies on the films is not the question here.</summary>
     private void CopyDemonstration()
     {
         foreach (var file in Directory.EnumerateFiles(House.Of("demo"), "*.*", SearchOption.AllDirectories).Where(file => Path.GetExtension(file) is ".json" or ".csv"))
@@ -44,7 +44,7 @@ public sealed partial class ExamplesTests : IDisposable
 
         var films = Directory.CreateDirectory(Path.Combine(folder.Path, "demo", "films")).FullName;
         foreach (var film in Directory.EnumerateFiles(House.Of("demo", "artwork"), "*.json").SelectMany(FilmRecipeReader.Read))
-            FilmMaker.Draw(film with { WidthMm = 20, HeightMm = 20, Shapes = [new FilmShape { Outline = "M5 5H15V15H5Z" }] }, Path.Combine(films, film.File), null, Cancel);
+            FilmMaker.Draw(film with { Dpi = 150, Shapes = [new FilmShape { Outline = "M5 5H15V15H5Z" }] }, Path.Combine(films, film.File), null, Cancel);
     }
 
     /// <summary>Runs a line; where it sends its output into a file, so does this.</summary>

@@ -20,7 +20,7 @@ internal static class FilmCommand
                 ("silkwright film demo/films/night-heron-base.tif demo/films/night-heron-moon.tif --json", "the films of one job, held against each other, for a program"),
                 ("silkwright film demo/films/night-heron-base.tif demo/films/night-heron-moon.tif --frame-width 580mm --frame-height 760mm", "and whether their images fit this frame"),
                 ("silkwright film demo/films/night-heron-moon.tif --picture moon.png --mesh 61/cm,64um", "and drawn, with what is narrower than this mesh prints whole in red"),
-                ("silkwright film demo/films/night-heron-moon.tif --mesh 61/cm,64um --at 120mm,85.5mm", "and how wide image or gap is at one spot, counted from the top left"),
+                ("silkwright film demo/films/night-heron-moon.tif --mesh 61/cm,64um --at 80.4mm,402.2mm", "and how wide image or gap is at one spot, counted from the top left"),
                 ("silkwright film demo/films/mill-lane-numbers.tif --dpi 1200 --polarity negative", "as if the file did not say its resolution, and clear printed"),
             ],
             GoodToKnow = "Takes TIFF (1 bit or 8 bit; uncompressed, PackBits, LZW, CCITT G4), PNG, and PDF where pdftoppm is installed. Greys are cut at the middle. Lines and gaps are right to one pixel, dots to two.",
