@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Silkwright.Light;
+using Silkwright.Mesh;
 
 namespace Silkwright.Bench;
 
@@ -16,6 +17,9 @@ internal static class LightBench
         Seed = 1,
     };
 
+    /// <summary>A fine dyed mesh, coated, under a point lamp.</summary>
+    private static readonly StencilCase Stencil = new EdgeParts { Mesh = new MeshFabric(120, 34, Dyed: true), Photons = 4_000_000 }.Asked().Case;
+
     public static void Run()
     {
         Console.WriteLine($"Photons followed a second, with {SlabTransport.InstructionSet}; best of three. Scalar: a photon at a time in double precision, one thread.");
@@ -25,10 +29,13 @@ internal static class LightBench
         _ = SlabTransport.Of(Three with { Photons = 100_000 });
         var (one, all) = (Best(() => SlabTransport.Of(Slab, threads: 1), Slab.Photons), Best(() => SlabTransport.Of(Slab), Slab.Photons));
         var (three, threeAll) = (Best(() => SlabTransport.Of(Three, threads: 1), Three.Photons), Best(() => SlabTransport.Of(Three), Three.Photons));
+        _ = StencilTransport.Of(Stencil with { Photons = 200_000 });
+        var (stencil, stencilAll) = (Best(() => StencilTransport.Of(Stencil, threads: 1), Stencil.Photons), Best(() => StencilTransport.Of(Stencil), Stencil.Photons));
         var through = 0.0;
         var scalar = Best(() => through = ScalarSlab.Transmittance(Slab.Layers[0], 4_000_000, 1), 4_000_000);
         Console.WriteLine($"{"slab",-14}{Millions(one),12}{Millions(all),12}{all / one,12:0.00}{Millions(scalar),12}{one / scalar,14:0.0}");
         Console.WriteLine($"{"three layers",-14}{Millions(three),12}{Millions(threeAll),12}{threeAll / three,12:0.00}");
+        Console.WriteLine($"{"stencil edge",-14}{Millions(stencil),12}{Millions(stencilAll),12}{stencilAll / stencil,12:0.00}");
         Console.WriteLine();
         Console.WriteLine($"The scalar program's slab lets {through:0.0000} through, ours {SlabTransport.Of(Slab with { Photons = 4_000_000 }).TotalTransmittance:0.0000}; van de Hulst 1980 has 0.66096.");
     }

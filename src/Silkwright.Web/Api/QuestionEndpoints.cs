@@ -19,6 +19,11 @@ internal static class QuestionEndpoints
             .WithDescription(Describe(SlabQuestion.Fields))
             .Produces<JsonObject>()
             .ProducesProblem(StatusCodes.Status400BadRequest);
+        api.MapGet("/light/edge", Edge)
+            .WithSummary("The dose in a coated mesh beside a film's edge, line or gap")
+            .WithDescription($"{Describe(EdgeQuestion.Fields)}\nAt most {EdgeForm.MostPhotons} photons.")
+            .Produces<JsonObject>()
+            .ProducesProblem(StatusCodes.Status400BadRequest);
         Add(api, "/ink", "Ink laid and used", InkQuestion.Fields, given => InkDocument.Of(InkQuestion.Answer(given)));
         Add(api, "/expose/step", "An exposure corrected by a step wedge", StepQuestion.Fields, given => StepDocument.Of(StepQuestion.Answer(given)));
         Add(api, "/dry/air", "The state of moist air", AirQuestion.Fields, given => AirDocument.Of(AirQuestion.Answer(given)));
@@ -33,29 +38,19 @@ internal static class QuestionEndpoints
     /// <summary>Photons are followed for a second or two; whoever wants more asks the shell.</summary>
     private const long MostPhotons = 10_000_000;
 
-    /// <summary>In thick layers without absorption light wanders for ever.</summary>
-    private static readonly TimeSpan LongestSlab = TimeSpan.FromSeconds(20);
-
     private static async Task<IResult> Slab(HttpRequest request, TimeProvider time, CancellationToken cancel)
     {
         ThrowIfUnknown(request, [.. SlabQuestion.Fields.Select(field => field.Name)]);
         var slab = SlabQuestion.Read(Given(request));
-        if (slab.Photons > MostPhotons)
-            throw TooMuch($"Ask for {MostPhotons} photons at most");
-        using var late = new CancellationTokenSource(LongestSlab, time);
-        using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancel, late.Token);
-        var begun = time.GetTimestamp();
-        try
-        {
-            var result = await Task.Run(() => SlabTransport.Of(slab, threads: 1, cancel: stop.Token), stop.Token);
-            return Documents.Ok(SlabDocument.Of(slab, result, time.GetElapsedTime(begun).TotalSeconds, threads: 1));
-        }
-        catch (OperationCanceledException) when (late.IsCancellationRequested && !cancel.IsCancellationRequested)
-        {
-            throw TooMuch("Ask for fewer photons, or for a thinner layer");
-        }
+        var (result, seconds) = await LightWork.RunAsync(slab.Photons, MostPhotons, "light slab", stop => SlabTransport.Of(slab, threads: 1, cancel: stop), time, cancel);
+        return Documents.Ok(SlabDocument.Of(slab, result, seconds, threads: 1));
+    }
 
-        static InputProblemException TooMuch(string remedy) => new(new Problem("So much light keeps everybody else waiting.", "photons", $"{remedy}, or ask the shell: silkwright light slab."));
+    private static async Task<IResult> Edge(HttpRequest request, TimeProvider time, CancellationToken cancel)
+    {
+        ThrowIfUnknown(request, [.. EdgeQuestion.Fields.Select(field => field.Name)]);
+        var (answer, seconds) = await EdgeForm.FollowAsync(EdgeQuestion.Read(Given(request)), time, cancel);
+        return Documents.Ok(EdgeDocument.Of(answer, seconds, threads: 1));
     }
 
     private static void Add(

@@ -2,6 +2,7 @@ using Silkwright.Coating;
 using Silkwright.Emulsion;
 using Silkwright.Exposure;
 using Silkwright.Life;
+using Silkwright.Light;
 using Silkwright.Plans;
 
 namespace Silkwright.Web.Look;
@@ -47,6 +48,23 @@ public static class Said
         LampKind.LedArray => "LED array",
         LampKind.TubeBank => "bank of tubes",
         _ => "halogen work lamp",
+    };
+
+    public static string Of(LampShape lamp) => lamp switch
+    {
+        LampShape.Point => "a point at a distance",
+        LampShape.Tubes => "a bank of tubes",
+        LampShape.Diodes => "an array of diodes",
+        _ => "straight down, to compare",
+    };
+
+    public static string Of(ThreadColour colour) => colour == ThreadColour.Dyed ? "dyed" : "white";
+
+    public static string Of(FilmImageKind image) => image switch
+    {
+        FilmImageKind.Line => "a black line",
+        FilmImageKind.Gap => "a clear gap",
+        _ => "an edge",
     };
 
     public static string Of(RoomLight light) => light switch

@@ -43,3 +43,15 @@ if (measuring) {
 }
 
 for (const button of document.querySelectorAll("[data-print]")) button.addEventListener("click", () => print());
+
+// One exposure's outline at a time, as the slider stands.
+for (const box of document.querySelectorAll("[data-exposure]")) {
+  const slider = box.querySelector("input"), said = box.querySelector("output");
+  const show = () => {
+    said.textContent = document.querySelector(`#exposures option[value="${slider.value}"]`).label;
+    for (const line of document.querySelectorAll("[data-outline]")) line.setAttribute("visibility", line.dataset.outline === slider.value ? "visible" : "hidden");
+  };
+  slider.addEventListener("input", show);
+  box.hidden = false;
+  show();
+}

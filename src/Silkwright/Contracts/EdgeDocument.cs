@@ -69,6 +69,7 @@ public static class EdgeDocument
         document["threads"] = threads;
         document["seed"] = stencil.Seed;
         document["instructionSet"] = SlabTransport.InstructionSet;
+        document["cautions"] = DocumentJson.Of([LampCaution.BeforeExposing]);
         document["notes"] = DocumentJson.Of(answer.Asked.Notes);
         return document;
     }

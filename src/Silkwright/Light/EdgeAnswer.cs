@@ -50,7 +50,7 @@ public sealed record EdgeAnswer
     public static EdgeAnswer Of(EdgeAsked asked, int? threads = null, IProgress<double>? progress = null, CancellationToken cancel = default)
     {
         var runs = 1.0 + ((1.0 + (2 * asked.Assumed.Count)) / PhotonsPart);
-        var result = StencilTransport.Of(asked.Case, threads, progress is null ? null : new Part(progress, 1 / runs), cancel);
+        var reading = StencilTransport.Follow(asked.Case, threads, progress is null ? null : new Part(progress, 1 / runs), cancel);
         var few = asked.Case with { Photons = FewPhotons(asked.Case) };
         var done = 1.0;
         var moved = Propagation.ThroughAll(
@@ -59,16 +59,16 @@ public sealed record EdgeAnswer
                 var stencil = few;
                 for (var i = 0; i < values.Count; i++)
                     stencil = asked.Assumed[i].With(stencil, values[i]);
-                var figures = Told(StencilTransport.Of(stencil, threads, cancel: cancel)).Select(figure => figure.Value).ToArray();
+                var figures = StencilTransport.Follow(stencil, threads, null, cancel).MainFigures().Select(figure => figure.Value).ToArray();
                 progress?.Report((done += 1.0 / PhotonsPart) / runs);
                 return figures;
             },
             [.. asked.Assumed.Select(assumed => assumed.Input)]);
-        var estimates = Told(result).Zip(moved, Around).ToArray();
+        var estimates = reading.MainFigures().Zip(moved, Around).ToArray();
         return new EdgeAnswer
         {
             Asked = asked,
-            Result = result,
+            Result = reading.Result(),
             LineSpreadUm = estimates[0],
             LineSpreadSqueegeeSideUm = estimates[1],
             UndercutUm = estimates[2],
@@ -81,12 +81,6 @@ public sealed record EdgeAnswer
     }
 
     private static long FewPhotons(StencilCase stencil) => Math.Max(StencilTransport.Batches, stencil.Photons / PhotonsPart);
-
-    private static Sampled[] Told(StencilResult result)
-    {
-        var undercut = result.UndercutWhere(StencilShares.WellExposed);
-        return [result.LineSpreadUm, result.LineSpreadSqueegeeSideUm, undercut.UndercutUm, undercut.FarthestUm, undercut.SawtoothUm, result.Through.Average, result.Through.Worst];
-    }
 
     /// <summary>The value of all photons, with the moves of the part and chance added as squares.</summary>
     private static Estimate Around(Sampled figure, Propagated part)

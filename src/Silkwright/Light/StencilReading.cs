@@ -11,6 +11,20 @@ internal sealed class StencilReading(StencilCase stencil, StencilTally[] tallies
     private readonly CoatShare coat = new(stencil);
     private readonly double sliceUm = stencil.StencilUm / StencilTally.Depths;
 
+    /// <summary>
+    /// Line spread on the print and the squeegee side, undercut on the print side, where it goes farthest, and its saw-tooth, all of a coat exposed well; dose on the squeegee side, mean and worst.
+    /// </summary>
+    public Sampled[] MainFigures()
+    {
+        var slices = Enumerable.Range(0, StencilTally.Depths).Select(Slice).ToArray();
+        var undercut = Undercut(slices, PrintSideFields(), StencilShares.WellExposed);
+        var through = Through(slices[^1].Clear);
+        return
+        [
+            slices[0].Crossing(StencilShares.OneLengthOn), slices[^1].Crossing(StencilShares.OneLengthOn), undercut.UndercutUm, undercut.FarthestUm, undercut.SawtoothUm, through.Average, through.Worst,
+        ];
+    }
+
     public StencilResult Result()
     {
         var slices = Enumerable.Range(0, StencilTally.Depths).Select(Slice).ToArray();
@@ -23,7 +37,7 @@ internal sealed class StencilReading(StencilCase stencil, StencilTally[] tallies
             PlacesUm = places,
             Dose = [.. slices.Select(slice => (IReadOnlyList<Sampled>)[.. places.Select(x => slice.Dose(stencil.Image, x))])],
             ClearDose = [.. slices.Select(slice => slice.Clear)],
-            Undercuts = [.. Shares.Select(share => new UndercutAt(share, slices[0].Crossing(share), slices.Select(slice => slice.Crossing(share, slices[0])).MaxBy(at => at.Value), Sawtooth(fields, share)))],
+            Undercuts = [.. Shares.Select(share => Undercut(slices, fields, share))],
             LineSpreadUm = slices[0].Crossing(StencilShares.OneLengthOn),
             LineSpreadSqueegeeSideUm = slices[^1].Crossing(StencilShares.OneLengthOn),
             Through = Through(slices[^1].Clear),
@@ -34,6 +48,9 @@ internal sealed class StencilReading(StencilCase stencil, StencilTally[] tallies
             Roulette = tallies.Sum(tally => tally.Roulette) / stencil.Photons,
         };
     }
+
+    private static UndercutAt Undercut(EdgeResponse[] slices, EdgeResponse[] fields, double share) =>
+        new(share, slices[0].Crossing(share), slices.Select(slice => slice.Crossing(share, slices[0])).MaxBy(at => at.Value), Sawtooth(fields, share));
 
     /// <summary>Fine beside each edge of the image.</summary>
     private double[] Places()

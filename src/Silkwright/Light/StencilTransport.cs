@@ -12,7 +12,11 @@ public static class StencilTransport
     /// <param name="progress">Share done. [0..1]</param>
     /// <param name="cancel">Stops the work.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value lies outside its range.</exception>
-    public static StencilResult Of(StencilCase stencil, int? threads = null, IProgress<double>? progress = null, CancellationToken cancel = default)
+    public static StencilResult Of(StencilCase stencil, int? threads = null, IProgress<double>? progress = null, CancellationToken cancel = default) =>
+        Follow(stencil, threads, progress, cancel).Result();
+
+    /// <summary>The same, for whoever reads a few figures alone.</summary>
+    internal static StencilReading Follow(StencilCase stencil, int? threads, IProgress<double>? progress, CancellationToken cancel)
     {
         StencilChecks.ThrowIfImpossible(stencil);
         var tables = new StencilTables(stencil);
@@ -24,6 +28,6 @@ public static class StencilTransport
             tallies[batch] = StencilBlock.Follow(tables, BlockKeys.Of(stencil.Seed, (ulong)batch), photons, cancel);
             progress?.Report((double)Interlocked.Increment(ref done) / Batches);
         });
-        return new StencilReading(stencil, tallies).Result();
+        return new StencilReading(stencil, tallies);
     }
 }

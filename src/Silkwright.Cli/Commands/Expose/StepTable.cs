@@ -1,6 +1,5 @@
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
-using Silkwright.Estimates;
 using Silkwright.Exposure;
 using Spectre.Console;
 
@@ -12,15 +11,10 @@ internal static class StepTable
     public static void Print(StepCorrection correction, IAnsiConsole console)
     {
         var unit = correction.Counts == ExposureCount.Seconds ? ShownUnit.Seconds : ShownUnit.Units;
-        Cautions.Print([BeforeExposing], console);
+        Cautions.Print([LampCaution.BeforeExposing], console);
         console.WriteLine($"Expose {unit.Write(correction.Corrected)}, in place of {unit.Write(correction.Given)}:");
         console.WriteLine($"  step {correction.ObservedStep:0.#} was the last solid one, {correction.TargetStep:0.#} is wanted; {correction.Corrected / correction.Given:0.00} times the light.");
         console.WriteLine();
         Notes.Print([.. StepDocument.NotesOn(correction)], console);
     }
-
-    private static readonly Caution BeforeExposing = new(
-        "Before exposing",
-        "Ultraviolet and violet light burn eyes and skin. Keep the cover closed and the interlock working; the lamp's manual and local codes decide.",
-        CautionLevel.Warning);
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Silkwright.Cli.Printing;
+using Silkwright.Contracts;
 using Silkwright.Estimates;
 using Silkwright.Light;
 using Spectre.Console;
@@ -17,6 +18,7 @@ internal static class EdgeTable
     public static void Print(EdgeAnswer answer, IAnsiConsole console)
     {
         var result = answer.Result;
+        Cautions.Print([LampCaution.BeforeExposing], console);
         Draw(result, console);
         var figures = new Table { Border = TableBorder.Simple }.AddColumns("", "", "90 % interval");
         Length("Undercut of a coat exposed well, print side", answer.UndercutUm);

@@ -24,8 +24,7 @@ internal static class EdgeVerb
                 ("silkwright light edge --count 43/cm --thread 80um --lamp tubes --film-between 100um", "a coarse white mesh under tubes, the film the wrong way round"),
                 ("silkwright light edge demo/light-edge.json --json", "a black line, the case in a file, for a program"),
             ],
-            GoodToKnow = "What real coats do with light is not published: the intervals are wide for that. Hold the order of things for good, and the figures against a step test. "
-                + "Never look into an exposure lamp: its light burns eyes and skin before it is felt.",
+            GoodToKnow = "What real coats do with light is not published: the intervals are wide for that. Trust which case is better than which, and hold the figures against a step test.",
         };
         var file = new Argument<string?>("CASE.json") { Description = "the case as a file, in place of the options below but --threads and --json", Arity = ArgumentArity.ZeroOrOne };
         verb.Add(file);
