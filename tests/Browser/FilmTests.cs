@@ -1,4 +1,6 @@
+using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
+using SkiaSharp;
 using static Microsoft.Playwright.Assertions;
 
 namespace Silkwright.Browser.Tests;
@@ -16,14 +18,14 @@ public sealed class FilmTests(RunningProgram program) : IClassFixture<RunningPro
         // The whole film is shown: 120 mm across the box, 90 mm in its middle.
         var px = box.Width / 120;
         await page.Locator(".film-zoom").ClickAsync(new() { Position = new() { X = (float)(80 * px), Y = (float)(box.Height / 2) } });
-        await Expect(page.Locator("#film-spot figcaption")).ToContainTextAsync("Prints, 1");
-        await Expect(page.Locator("#film-spot figcaption")).ToContainTextAsync("this is wide enough");
+        await Expect(page.Locator("#film-spot .spot-words")).ToContainTextAsync("Prints, 1");
+        await Expect(page.Locator("#film-spot .spot-words")).ToContainTextAsync("this is wide enough");
         await Expect(page.Locator(".film-zoom i.disc")).ToBeVisibleAsync();
         Assert.Contains("mm&y=", page.Url, StringComparison.Ordinal);
 
         // What a link to this spot shows is the same with the page loaded afresh, near enough to see every pixel.
         await page.ReloadAsync();
-        await Expect(page.Locator("#film-spot figcaption")).ToContainTextAsync("Prints, 1");
+        await Expect(page.Locator("#film-spot .spot-words")).ToContainTextAsync("Prints, 1");
         await Expect(page.Locator(".film-sheet.enlarged")).ToHaveCountAsync(1);
     }
 
@@ -39,7 +41,7 @@ public sealed class FilmTests(RunningProgram program) : IClassFixture<RunningPro
         await Expect(page.Locator(".film-sheet img[src*='/tiles/4/']").First).ToBeVisibleAsync();
         await page.Locator(".film-zoom").FocusAsync();
         await page.Keyboard.PressAsync("Enter");
-        await Expect(page.Locator("#film-spot figcaption")).ToContainTextAsync("Prints, at least");
+        await Expect(page.Locator("#film-spot .spot-words")).ToContainTextAsync("Prints, at least");
         await page.Keyboard.PressAsync("Home");
         await Expect(page.Locator(".film-sheet img")).ToHaveCountAsync(1);
         Assert.True(await page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= 390, "the page scrolls sideways");
@@ -55,10 +57,34 @@ public sealed class FilmTests(RunningProgram program) : IClassFixture<RunningPro
         await page.GetByLabel("From the left").FillAsync("80");
         await page.GetByLabel("From the top").FillAsync("40mm");
         await page.GetByRole(AriaRole.Button, new() { Name = "Look there" }).ClickAsync();
-        await Expect(page.Locator("#film-spot figcaption")).ToContainTextAsync("Prints, 1");
+        await Expect(page.Locator("#film-spot .spot-words")).ToContainTextAsync("Prints, 1");
         await Expect(page.Locator(".film-zoom svg image")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "Right", Exact = true }).ClickAsync();
-        await Expect(page.Locator("#film-spot figcaption")).ToContainTextAsync("Gap, ");
+        await Expect(page.Locator("#film-spot .spot-words")).ToContainTextAsync("Gap, ");
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task The_films_page_keeps_nobody_out_and_sends_red_alone_in_safe_light(bool safeLight)
+    {
+        var page = await program.VisitAsync(820, 1180);
+        await OpenAsync(page);
+        if (safeLight)
+        {
+            await page.GetByRole(AriaRole.Button, new() { Name = "Safe light" }).ClickAsync();
+            await Expect(page.Locator("html.safe")).ToHaveCountAsync(1);
+            await page.Locator(".station-link").First.ClickAsync();
+        }
+
+        await page.Locator(".film-zoom").ScrollIntoViewIfNeededAsync();
+        await Expect(page.Locator(".film-sheet img")).ToHaveCountAsync(1);
+        var result = await page.RunAxe();
+        Assert.Empty(result.Violations.Where(v => v.Impact is "serious" or "critical").Select(v => $"{v.Id}: {v.Help} {v.Nodes[0].Html}"));
+        if (!safeLight)
+            return;
+        using var picture = SKBitmap.Decode(await page.ScreenshotAsync());
+        Assert.All(picture.Pixels, pixel => Assert.Equal((0, 0), (pixel.Green, pixel.Blue)));
     }
 
     private async Task OpenAsync(IPage page)

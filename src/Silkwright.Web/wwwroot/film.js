@@ -141,7 +141,7 @@ const lookAtFilm = () => {
     buttons.append(button);
   }
   box.after(buttons);
-  box.closest("figure").classList.add("scripted");
+  box.closest(".film-look").classList.add("scripted");
 
   // A tap on the small film leads there too.
   const small = document.querySelector(".film-overlay[data-whole] svg");
