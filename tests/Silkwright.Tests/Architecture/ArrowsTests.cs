@@ -11,6 +11,7 @@ public class ArrowsTests
     {
         ["Estimates"] = [],
         ["Statistics"] = [],
+        ["Gauging"] = [],
         ["Artwork"] = [],
         ["Mesh"] = [],
         ["Light"] = ["Mesh", "Emulsion"],
@@ -26,7 +27,7 @@ public class ArrowsTests
         ["Choosing"] = ["Artwork", "Mesh", "Emulsion", "Exposure", "Life", "Stock"],
         ["Plans"] = ["Artwork", "Mesh", "Moire", "Emulsion", "Coating", "Drying", "Exposure", "Ink", "Life", "Stock", "Choosing"],
         ["Answers"] = ["Artwork", "Emulsion", "Catalogue", "Mesh", "Exposure", "Life", "Stock", "Choosing", "Plans"],
-        ["Contracts"] = ["Artwork", "Mesh", "Light", "Moire", "Emulsion", "Catalogue", "Coating", "Drying", "Exposure", "Ink", "Life", "Stock", "Choosing", "Plans", "Answers"],
+        ["Contracts"] = ["Artwork", "Mesh", "Light", "Moire", "Emulsion", "Catalogue", "Gauging", "Coating", "Drying", "Exposure", "Ink", "Life", "Stock", "Choosing", "Plans", "Answers"],
     };
 
     private static readonly string[] Ground = ["Estimates", "Statistics"];
