@@ -11,6 +11,12 @@ internal static class LiquidCoat
     /// <summary>Below this the print side follows the threads. [µm] Common practice: the least an even stencil has.</summary>
     private const double BareUm = 1;
 
+    /// <summary>The first of the inputs: physical constants that are the same in every shop.</summary>
+    internal const int SharedConstants = 5;
+
+    /// <summary>Half width of a normal's middle 90 %, in standard deviations.</summary>
+    private const double UsualDeviations = 1.6449;
+
     public static CoatPrediction Predict(WovenMesh mesh, StencilEmulsion emulsion, Trough trough, IReadOnlyList<Stroke> strokes)
     {
         var inputs = Inputs(mesh, emulsion, trough);
@@ -38,6 +44,26 @@ internal static class LiquidCoat
     {
         var best = Inputs(mesh, emulsion, trough).Select(input => input.Estimate.Value).ToArray();
         return [.. strokes.Select(one => Layers.Of(best, StrokeTally.Of(one), trough).EomUm)];
+    }
+
+    /// <summary>What the balance expects of the emulsion over mesh, and how far it moves with what the balance rests on.</summary>
+    public static CoatSlopes Slopes(WovenMesh mesh, StencilEmulsion emulsion, Trough trough, IReadOnlyList<Stroke> strokes)
+    {
+        var inputs = Inputs(mesh, emulsion, trough);
+        var tally = StrokeTally.Of(strokes);
+        var best = inputs.Select(input => input.Estimate.Value).ToArray();
+        var value = Eom(best);
+        var moves = inputs.Select((input, i) => (Eom(With(i, input.Estimate.High)) - Eom(With(i, input.Estimate.Low))) / (2 * UsualDeviations)).ToArray();
+        return new CoatSlopes(value, moves[..SharedConstants], Math.Abs(moves[5]), Math.Sqrt((moves[6] * moves[6]) + (moves[7] * moves[7])));
+
+        double Eom(double[] x) => Layers.Of(x, tally, trough).EomUm;
+
+        double[] With(int input, double at)
+        {
+            var moved = best.ToArray();
+            moved[input] = at;
+            return moved;
+        }
     }
 
     private static Uncertain[] Inputs(WovenMesh mesh, StencilEmulsion emulsion, Trough trough)

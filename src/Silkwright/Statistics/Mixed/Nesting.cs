@@ -6,9 +6,7 @@ internal sealed class Nesting
 {
     public Nesting(IReadOnlyList<RandomTerm> terms)
     {
-        var choices = Enumerable.Range(0, terms.Count).Select(outer => (Outer: outer, Within: Enumerable.Range(0, terms.Count).Where(t => t != outer && IsWithin(terms[t], terms[outer])).ToArray()));
-        var best = choices.MaxBy(c => Effects(terms[c.Outer]) + c.Within.Sum(t => Effects(terms[t])));
-        Within = [best.Outer, .. best.Within];
+        Within = Enumerable.Range(0, terms.Count).Select(outer => WithinOf(terms, outer)).MinBy(within => Work(terms, within))!;
         Across = [.. Enumerable.Range(0, terms.Count).Except(Within)];
     }
 
@@ -18,7 +16,29 @@ internal sealed class Nesting
     /// <summary>The other terms.</summary>
     public IReadOnlyList<int> Across { get; }
 
-    private static long Effects(RandomTerm term) => (long)term.Levels * term.Width;
+    private static int[] WithinOf(IReadOnlyList<RandomTerm> terms, int outer) =>
+        [outer, .. Enumerable.Range(0, terms.Count).Where(t => t != outer && IsWithin(terms[t], terms[outer]))];
+
+    /// <summary>About how much work it is to take the equations apart so: the cubes of the blocks and of what crosses them.</summary>
+    private static double Work(IReadOnlyList<RandomTerm> terms, int[] within)
+    {
+        var outer = terms[within[0]];
+        var sizes = new double[outer.Levels];
+        foreach (var t in within)
+        {
+            var seen = new bool[terms[t].Levels];
+            for (var row = 0; row < outer.LevelOfRow.Count; row++)
+            {
+                if (seen[terms[t].LevelOfRow[row]])
+                    continue;
+                seen[terms[t].LevelOfRow[row]] = true;
+                sizes[outer.LevelOfRow[row]] += terms[t].Width;
+            }
+        }
+
+        var across = terms.Where((_, t) => !within.Contains(t)).Sum(term => (double)term.Levels * term.Width);
+        return sizes.Sum(size => size * size * size) + (sizes.Length * across * across) + (across * across * across);
+    }
 
     private static bool IsWithin(RandomTerm inner, RandomTerm outer)
     {
