@@ -26,6 +26,9 @@ internal static class QuestionEndpoints
             .ProducesProblem(StatusCodes.Status400BadRequest);
         Add(api, "/ink", "Ink laid and used", InkQuestion.Fields, given => InkDocument.Of(InkQuestion.Answer(given)));
         Add(api, "/expose/step", "An exposure corrected by a step wedge", StepQuestion.Fields, given => StepDocument.Of(StepQuestion.Answer(given)));
+        Add(api, "/expose/window", "Least, aim and most exposure", ExposureQuestion.Fields, given => WindowDocument.Of(ExposureQuestion.Window(given)));
+        Add(api, "/expose/ladder", "A step test to make", LadderQuestion.Fields, given => LadderDocument.Of(LadderQuestion.Answer(given)));
+        Add(api, "/expose/curve", "How deep a coat cures by dose", CurveQuestion.Fields, given => CurveDocument.Of(CurveQuestion.Answer(given)));
         Add(api, "/dry/air", "The state of moist air", AirQuestion.Fields, given => AirDocument.Of(AirQuestion.Answer(given)));
         api.MapGet("/choose", Choose)
             .WithSummary("Which emulsion for an ink and a run")

@@ -2,7 +2,6 @@ using System.Text.Json.Nodes;
 using Silkwright.Choosing;
 using Silkwright.Drying;
 using Silkwright.Estimates;
-using Silkwright.Exposure;
 using Silkwright.Ink;
 using Silkwright.Mesh;
 using Silkwright.Plans;
@@ -102,16 +101,8 @@ public static class PlanDocument
     {
         if (plan.Exposure is not { } window)
             return null;
-        var suffix = window.Counts == ExposureCount.Seconds ? "Seconds" : "Units";
-        var document = new JsonObject { ["lamp"] = plan.Lamp?.Id, [$"least{suffix}"] = DocumentJson.Of(window.Least) };
-        document.AddIfThere($"aim{suffix}", Maybe(window.Aim));
-        document[$"most{suffix}"] = DocumentJson.Of(window.Most);
-        document["latitudeStops"] = window.LatitudeStops;
-        document["latitudeSteps"] = window.LatitudeSteps;
-        document["finestHeldUm"] = DocumentJson.Of(window.FinestHeldUm);
-        document["drivers"] = DriversOf(window.Drivers);
-        if (window.OpensBy.Count > 0)
-            document["opensBy"] = DocumentJson.Of(window.OpensBy);
+        var document = new JsonObject { ["lamp"] = plan.Lamp?.Id };
+        WindowDocument.Add(document, window);
         return document;
     }
 

@@ -36,7 +36,7 @@ public static class ShopReader
             Meshes = meshes,
             Frames = [.. root["frames"].Entries().Select(field => FrameOf(field, meshes, problems))],
             Troughs = [.. root["troughs"].Entries(MostTools).Select(TroughOf)],
-            Emulsions = LaidPairs.Of(root["emulsions"].Entries(MostEmulsions), EmulsionOf, problems),
+            Emulsions = LaidPairs.Of(root["emulsions"].Entries(MostEmulsions), field => EmulsionOf(field), problems),
             Lamps = [.. root["lamps"].Entries(MostTools).Select(LampOf)],
             Film = FilmOf(root["film"], problems),
             Room = RoomOf(root["room"]),
@@ -78,7 +78,7 @@ public static class ShopReader
         }
     }
 
-    private static MeshFabric Fabric(DocumentField field, ProblemList problems)
+    internal static MeshFabric Fabric(DocumentField field, ProblemList problems)
     {
         var fabric = new MeshFabric(
             field["countPerCm"].RequiredNumber("1/cm", InputLimits.LeastCountPerCm, InputLimits.MostCountPerCm),
@@ -125,9 +125,11 @@ public static class ShopReader
         field["edgeRadiusMm"].RequiredNumber("mm", CoatDefaults.LeastEdgeMm, CoatDefaults.MostEdgeMm),
         field["widthMm"].Number("mm", 50, 3000));
 
-    private static StencilEmulsion EmulsionOf(DocumentField field) => new()
+    /// <param name="field">Where it stands.</param>
+    /// <param name="called">What it is called where it has no id; none: it needs one.</param>
+    internal static StencilEmulsion EmulsionOf(DocumentField field, string? called = null) => new()
     {
-        Id = field["id"].RequiredText(),
+        Id = called is null ? field["id"].RequiredText() : field["id"].Text() ?? called,
         Family = field["family"].RequiredChoice<EmulsionFamily>(),
         Resists = field["resists"].IsThere ? [.. field["resists"].Entries().Select(ink => ink.RequiredChoice<InkKind>())] : null,
         SolidsPercent = field["solidsPercent"].Number("%", InputLimits.LeastSolidsPercent, 100),
@@ -162,7 +164,7 @@ public static class ShopReader
     private static ToldPotLife PotLifeOf(DocumentField field) => new(
         field["celsius"].RequiredNumber("°C", -30, 60), field["days"].RequiredNumber("d", 0.1, 1500), Ground.Datasheet);
 
-    private static Lamp LampOf(DocumentField field, int index) => new()
+    internal static Lamp LampOf(DocumentField field, int index) => new()
     {
         Id = field["id"].Text() ?? $"lamp {index + 1}",
         Kind = field["kind"].RequiredChoice<LampKind>(),
@@ -173,7 +175,7 @@ public static class ShopReader
         Counts = field["counts"].Choice<ExposureCount>() ?? ExposureCount.Seconds,
     };
 
-    private static FilmDensity? FilmOf(DocumentField field, ProblemList problems)
+    internal static FilmDensity? FilmOf(DocumentField field, ProblemList problems)
     {
         if (!field.IsThere)
             return null;

@@ -25,6 +25,7 @@ internal static class StripReader
             On = field["on"].Date(),
             LampHours = field["lampHours"].Number("h", 0, InputLimits.MostLampHours),
             EomUm = field["eomUm"].Number("µm", 0, InputLimits.MostEomUm),
+            CuredDepthUm = field["curedDepthUm"].Number("µm", 0, InputLimits.MostEomUm),
             Batch = field["batch"].Text(),
             SensitiserDays = field["sensitiserDays"].Number("d", 0, InputLimits.MostSensitiserDays),
             HumidityPercent = field["humidityPercent"].Number("%", 0, 100),

@@ -55,6 +55,9 @@ public static class ExposureModel
         };
     }
 
+    /// <summary>The finest line to hold; where none is told, about the finest the mesh itself prints. [µm]</summary>
+    public static double NeededLineUm(ExposureCase exposure) => WindowInputs.NeededLineUm(exposure);
+
     /// <summary>What is believed before a window is made of it.</summary>
     internal static LogBelief Believe(ExposureCase exposure) => Believe(exposure, StripNoise.WedgeHabit);
 
@@ -82,7 +85,7 @@ public static class ExposureModel
     }
 
     /// <summary>Half way up the window in stops, but never more than two wedge steps over the least.</summary>
-    private static (double Above, double RoomShare) AimIn(double wall, double room)
+    internal static (double Above, double RoomShare) AimIn(double wall, double room)
     {
         var most = Math.Log(AimAtMostOverLeast);
         return (room - wall) / 2 > most ? (wall + most, 0) : (wall / 2, 0.5);

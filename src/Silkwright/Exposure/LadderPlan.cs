@@ -23,6 +23,9 @@ public sealed record LadderPlan
     /// <summary>Solid step that the wedge should show on each strip, at the best guess; where the middle of them is far off, so is the guess.</summary>
     public required IReadOnlyList<double> ExpectedSteps { get; init; }
 
+    /// <summary>By what is believed, no exposure does both: the test will tell which end is wrong.</summary>
+    public required bool MayBeShut { get; init; }
+
     public bool IsEnough => ExpectedHalf <= WantedHalf;
 
     /// <summary>One exposure of all strips, then one strip more covered each time: what each exposure is given.</summary>

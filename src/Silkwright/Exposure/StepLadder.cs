@@ -28,7 +28,6 @@ public static class StepLadder
     {
         var window = ExposureModel.Window(exposure);
         var belief = Belief(exposure, wish);
-        var half = HalfOf(belief.Amount(0, 0.5, Ground.Model));
         var (from, to) = Range(belief);
         var best = Try(MostStrips);
         if (best.Half <= wish.WantedHalf)
@@ -51,7 +50,8 @@ public static class StepLadder
             Amounts = best.Amounts,
             Ratio = Math.Pow(best.Amounts[^1] / best.Amounts[0], 1.0 / Math.Max(1, best.Amounts.Length - 1)),
             ExpectedHalf = best.Half,
-            HalfNow = half,
+            MayBeShut = belief.Room <= 0,
+            HalfNow = HalfOf(belief),
             WantedHalf = wish.WantedHalf,
             ExpectedSteps = [.. best.Amounts.Select(amount =>
                 Math.Max(0, StepWedge.UsualSolidStep + ((Math.Log(amount) - usual) / Math.Log(StepWedge.FactorPerStep()))))],
@@ -101,11 +101,17 @@ public static class StepLadder
         for (var draw = 0; draw < Draws; draw++)
         {
             var strips = DrawnStrips.Of(new Random(Seed + draw), exposure, belief, amounts, wish.MeasuresCoat);
-            halves[draw] = HalfOf(ExposureModel.Window(exposure with { Tests = [.. exposure.Tests, .. strips] }) is { Aim: { } aim } ? aim : Estimate.WithinFactor(1, AroundFactor, Ground.Model));
+            halves[draw] = HalfOf(ExposureModel.Believe(exposure with { Tests = [.. exposure.Tests, .. strips] }));
         }
 
         return halves.Order().ElementAt(Draws / 2);
     }
 
-    private static double HalfOf(Estimate aim) => (aim.High - aim.Low) / 2 / aim.Value;
+    /// <summary>Half of the aim's interval; of the middle between least and most where they lie the wrong way round.</summary>
+    private static double HalfOf(LogBelief belief)
+    {
+        var (above, roomShare) = ExposureModel.AimIn(0, Math.Max(0, belief.Room));
+        var aim = belief.Amount(above, roomShare, Ground.Model);
+        return (aim.High - aim.Low) / 2 / aim.Value;
+    }
 }

@@ -32,4 +32,7 @@ public sealed record StepTest(
 
     /// <summary>Dry emulsion over mesh of this strip, measured. [µm]</summary>
     public double? EomUm { get; init; }
+
+    /// <summary>What is left of the coat, where light alone decides: an under-exposed strip, washed from behind. [µm]</summary>
+    public double? CuredDepthUm { get; init; }
 }

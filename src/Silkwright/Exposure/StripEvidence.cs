@@ -16,7 +16,7 @@ internal static class StripEvidence
     private const double FineEnough = 0.4;
 
     /// <summary>Older days than these add nothing that the wander has not taken away.</summary>
-    internal const int MostDays = 24;
+    internal const int MostDays = 12;
 
     /// <param name="prior">What is believed without the strips.</param>
     /// <param name="days">The strips.</param>

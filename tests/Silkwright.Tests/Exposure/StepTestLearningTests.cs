@@ -132,6 +132,17 @@ public class StepTestLearningTests
         Assert.True(With(new StepTest(80, SqueegeeSideSoft: true) { EomUm = 1 }).Least.Value > asTheJob);
     }
 
+    private static readonly Gen<StepTest> AnyStrip = Gen.Select(Gen.Double[1, 600], Gen.Int[0, 15], Gen.Bool, Gen.Bool, Gen.Int[0, 3]).Select(
+        (amount, step, soft, held, day) => new StepTest(amount, step, soft, held ? 40 : 600) { On = Spring.AddDays(day) });
+
+    /// <summary>However strips contradict each other and the model, there is an aim between the ends, or none and what would open the window.</summary>
+    [Fact]
+    public void Whatever_strips_say_least_never_passes_most_in_silence() => Gen.Select(ExposureCases.Any, AnyStrip.Array[1, 6]).Sample(
+        (exposure, strips) => ExposureModel.Window(exposure with { Tests = strips }) is var window && (window.Aim is { } aim
+            ? window.Least.Value <= aim.Value && aim.Value <= window.Most.Value && window.OpensBy.Count == 0
+            : window.LatitudeStops <= 0 && window.OpensBy.Count > 0),
+        iter: 200);
+
     [Fact]
     public void Units_of_a_machine_are_told_only_by_strips_on_it()
     {

@@ -1,0 +1,54 @@
+using Silkwright.Estimates;
+using Silkwright.Exposure;
+
+namespace Silkwright.Contracts;
+
+/// <summary>Reads an exposure case: docs/schema/expose-case.json.</summary>
+public static class ExposureCaseReader
+{
+    private static readonly string[] Needed = ["mesh", "emulsion", "lamp"];
+    private static readonly Estimate UsualEomUm = new(8, 3, 15, Ground.CommonPractice);
+
+    /// <param name="json">The document.</param>
+    /// <param name="where">The file's name, for messages.</param>
+    /// <exception cref="InputProblemException">Every fault of the document.</exception>
+    public static ExposureCase Read(string json, string where)
+    {
+        var problems = new ProblemList();
+        var root = DocumentField.Root(json, where, problems);
+        problems.ThrowIfAny();
+        foreach (var needed in Needed.Where(name => !root[name].IsThere))
+            root[needed].Missing("an object as in SHOP.json (docs/schema/expose-case.json)");
+        problems.ThrowIfAny();
+        var fabric = ShopReader.Fabric(root["mesh"], problems);
+        var coat = root["coat"];
+        var value = coat["eomUm"].Number("µm", 0, InputLimits.MostEomUm);
+        var (low, high) = (coat["low"].Number("µm", 0, InputLimits.MostEomUm), coat["high"].Number("µm", 0, InputLimits.MostEomUm));
+        if (value is { } eom && ((low ?? eom) > eom || (high ?? eom) < eom))
+            problems.Add("The coat is not between low and high.", coat.Path, "Give the lowest and the highest it may be, and eomUm between them.");
+        var emulsion = ShopReader.EmulsionOf(root["emulsion"], "this emulsion");
+        var lamp = ShopReader.LampOf(root["lamp"], 0);
+        var film = ShopReader.FilmOf(root["film"], problems);
+        var detail = root["detail"];
+        var tests = root["tests"].Entries(ShopReader.MostReadings).Select(field => StripReader.Read(field, problems)).ToArray();
+        var (line, gap) = (Detail("finestLineUm"), Detail("finestGapUm"));
+        var on = root["on"].Date();
+        problems.ThrowIfAny();
+        var over = value is { } given ? new Estimate(given, low ?? given, high ?? given, Ground.MeasuredHere) : UsualEomUm;
+        return new ExposureCase
+        {
+            Mesh = fabric,
+            EomUm = over,
+            StencilUm = StencilThickness.Of(fabric, over),
+            Emulsion = emulsion,
+            Lamp = lamp,
+            Film = film,
+            FinestLineUm = line,
+            FinestGapUm = gap,
+            Tests = tests,
+            On = on,
+        };
+
+        double? Detail(string name) => detail[name].Number("µm", InputLimits.LeastDetailUm, InputLimits.MostDetailUm);
+    }
+}

@@ -1,0 +1,59 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Silkwright.Estimates;
+using Silkwright.Exposure;
+
+namespace Silkwright.Contracts;
+
+/// <summary>A planned step test as other programs read it: silkwright/expose-ladder/1, docs/schema/expose-ladder.json.</summary>
+public static class LadderDocument
+{
+    public static JsonObject Of((LadderPlan Plan, IReadOnlyList<Note> Notes) answer)
+    {
+        var plan = answer.Plan;
+        var name = plan.Counts == ExposureCount.Seconds ? "seconds" : "units";
+        var document = DocumentJson.Start("expose-ladder");
+        document["strips"] = new JsonArray([.. plan.Amounts.Select((amount, i) => (JsonNode)new JsonObject
+        {
+            [name] = amount,
+            ["add"] = plan.Increments[i],
+            ["expectedSolidStep"] = plan.ExpectedSteps[i],
+        })]);
+        document["ratio"] = plan.Ratio;
+        document["aimWithinPercentNow"] = 100 * plan.HalfNow;
+        document["aimWithinPercentAfter"] = 100 * plan.ExpectedHalf;
+        document["wantedWithinPercent"] = 100 * plan.WantedHalf;
+        document["enough"] = plan.IsEnough;
+        document["why"] = Why(plan);
+        document["cautions"] = DocumentJson.Of([ExposureCautions.BeforeExposing]);
+        document["notes"] = DocumentJson.Of(answer.Notes);
+        return document;
+    }
+
+    /// <summary>Why so many strips, in a sentence.</summary>
+    public static string Why(LadderPlan plan)
+    {
+        var strips = Text($"{plan.Amounts.Count} strips, each about {plan.Ratio:0.00} times the one before");
+        var after = Text($"expected to bring the aim within {100 * plan.ExpectedHalf:0} % either way");
+        return plan.IsEnough
+            ? Text($"{strips}: the fewest that are {after}; {100 * plan.WantedHalf:0} % was wanted.")
+            : Text($"{strips}: as many as fit, {after}. For {100 * plan.WantedHalf:0} % make another test on another day, around what this one finds.");
+    }
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>What to know before exposing.</summary>
+    public static IEnumerable<Note> NotesOn(LadderPlan plan)
+    {
+        yield return new Note("Coat, dry and expose as for production, with the wedge and the finest lines and gaps on every strip; wash all strips out alike.");
+        yield return new Note("Begin with the whole screen uncovered and cover one strip more after each exposure: the column \"add\" is what each exposure is given.");
+        if (plan.Amounts[0] < FewSettings * Setting(plan))
+            yield return new Note("The shortest strips are a few settings of the shutter: its own scatter blurs them. A weaker light or a greater distance makes the test sharper.", Ground.CommonPractice);
+        if (plan.MayBeShut)
+            yield return new Note("By these guesses no exposure both cures through and holds the finest line: the test will tell which end is wrong. See expose window for what would open it.", Ground.Model);
+    }
+
+    private const double FewSettings = 5;
+
+    private static double Setting(LadderPlan plan) => plan.Counts == ExposureCount.Seconds ? Forgiveness.ShutterScatterSeconds : 0;
+}

@@ -1,0 +1,46 @@
+namespace Silkwright.Exposure;
+
+/// <summary>A step test, read.</summary>
+public sealed record StepTestReading
+{
+    public required ExposureCase Case { get; init; }
+
+    public required ExposureWindow Window { get; init; }
+
+    public required NextStrip Next { get; init; }
+
+    /// <summary>Working curve from cured depths, doses in seconds or units of this lamp; none where fewer than three were measured, or they do not grow.</summary>
+    public WorkingCurveFit? Curve { get; init; }
+
+    /// <summary>The tests day by day; none where they are all of one day.</summary>
+    public ExposureDrift? History { get; init; }
+
+    /// <exception cref="ArgumentOutOfRangeException">The case is out of range.</exception>
+    public static StepTestReading Of(ExposureCase exposure)
+    {
+        var window = ExposureModel.Window(exposure);
+        var depths = exposure.Tests.Where(strip => !strip.Damp && strip.CuredDepthUm is not null).ToArray();
+        return new StepTestReading
+        {
+            Case = exposure,
+            Window = window,
+            Next = NextStrip.Of(window),
+            Curve = CurveOf([.. depths.Select(strip => strip.Amount)], [.. depths.Select(strip => strip.CuredDepthUm!.Value)]),
+            History = exposure.Tests.Select(strip => strip.On).Distinct().Count() > 1 ? StepTestHistory.Of(exposure) : null,
+        };
+    }
+
+    private static WorkingCurveFit? CurveOf(double[] amounts, double[] depthsUm)
+    {
+        if (amounts.Distinct().Count() < 3)
+            return null;
+        try
+        {
+            return WorkingCurveFit.Robust(amounts, depthsUm);
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
+}

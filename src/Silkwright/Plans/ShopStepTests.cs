@@ -1,0 +1,47 @@
+using Silkwright.Estimates;
+using Silkwright.Exposure;
+
+namespace Silkwright.Plans;
+
+/// <summary>The step tests that a shop has made, one emulsion on one lamp and mesh at a time.</summary>
+public static class ShopStepTests
+{
+    /// <summary>Emulsion over mesh where no strip's was measured: between a thin coat and one for garments. Common practice, no source. [µm]</summary>
+    private static readonly Estimate UsualEomUm = new(8, 3, 15, Ground.CommonPractice);
+
+    /// <summary>Every combination that has tests, the most tested first.</summary>
+    public static IReadOnlyList<ExposureCase> Of(Shop shop, DateOnly? on) =>
+    [
+        .. shop.ExposureReadings
+            .GroupBy(reading => (Emulsion: reading.EmulsionId.ToUpperInvariant(), Lamp: reading.LampId?.ToUpperInvariant(), Mesh: reading.Mesh is { } mesh ? (mesh.Name, mesh.Dyed) : default((string, bool)?)))
+            .OrderByDescending(group => group.Select(reading => reading.Test.On).Distinct().Count())
+            .ThenByDescending(group => group.Count())
+            .Select(group => CaseOf(shop, [.. group], on))
+            .OfType<ExposureCase>(),
+    ];
+
+    private static ExposureCase? CaseOf(Shop shop, ExposureReading[] readings, DateOnly? on)
+    {
+        var first = readings[0];
+        var emulsion = shop.Emulsions.FirstOrDefault(known => Same(known.Id, first.EmulsionId));
+        var lamp = first.LampId is null ? (shop.Lamps.Count == 1 ? shop.Lamps[0] : null) : shop.Lamps.FirstOrDefault(known => Same(known.Id, first.LampId));
+        var fabric = first.Mesh ?? (shop.Meshes.Count > 0 ? shop.Meshes[0] : null);
+        if (emulsion is null || lamp is null || fabric is null)
+            return null;
+        var measured = readings.Select(reading => reading.Test.EomUm).OfType<double>().ToArray();
+        var eom = measured.Length > 0 ? Estimate.Within(measured.Average(), 0.1, Ground.MeasuredHere) : UsualEomUm;
+        return new ExposureCase
+        {
+            Mesh = fabric,
+            EomUm = eom,
+            StencilUm = StencilThickness.Of(fabric, eom),
+            Emulsion = emulsion,
+            Lamp = lamp,
+            Film = shop.Film,
+            Tests = [.. readings.Select(reading => reading.Test)],
+            On = on,
+        };
+    }
+
+    private static bool Same(string one, string other) => string.Equals(one, other, StringComparison.OrdinalIgnoreCase);
+}

@@ -1,0 +1,89 @@
+using System.Text.Json.Nodes;
+using Silkwright.Cli.Tests.Schema;
+
+namespace Silkwright.Cli.Tests.Commands;
+
+/// <summary>Step tests from files, as a shop writes them.</summary>
+public sealed class ExposeTests : IDisposable
+{
+    private readonly TemporaryFolder folder = new();
+
+    public void Dispose() => folder.Dispose();
+
+    [Theory]
+    [InlineData("expose-test.json", "test", "step-test.csv")]
+    [InlineData("expose-test.json", "test", "step-test-units.csv")]
+    [InlineData("expose-test.json", "test", "exposure-case.json")]
+    [InlineData("expose-window.json", "window", "exposure-case.json")]
+    [InlineData("expose-fit.json", "fit", "cured-depths.csv")]
+    [InlineData("expose-drift.json", "drift", null)]
+    public async Task A_file_is_answered_as_the_schema_says(string schema, string verb, string? file)
+    {
+        string[] from = file is null ? ["--shop", House.Of("demo", "shop.json")] : [House.Of("demo", file)];
+        var run = await ShellRun.Of(["expose", verb, .. from, "--json"]);
+        Assert.Equal((0, ""), (run.ExitCode, run.Error));
+        Assert.Empty(SchemaCheck.Faults(schema, run.Document));
+        var people = await ShellRun.Of(["expose", verb, .. from]);
+        Assert.Equal((0, ""), (people.ExitCode, people.Error));
+    }
+
+    [Fact]
+    public async Task The_case_of_the_demonstration_is_as_its_schema_says() => Assert.Empty(SchemaCheck.Faults(
+        "expose-case.json", JsonNode.Parse(await File.ReadAllTextAsync(House.Of("demo", "exposure-case.json"), TestContext.Current.CancellationToken))!.AsObject()));
+
+    /// <summary>The wedge rule: step 7 at 60 s is a right exposure; the line that closes two steps above leaves the aim near it. Damp strips change nothing.</summary>
+    [Fact]
+    public async Task Strips_place_the_aim_and_a_damp_one_teaches_nothing()
+    {
+        const string Dry = "seconds;solidStep;squeegeeSideSoft;damp\n42;6;1;0\n60;7;0;0\n85;8;0;\n";
+        var dry = await AimAsync(Dry);
+        Assert.InRange(dry, 45, 100);
+        Assert.Equal(dry, await AimAsync(Dry + "300;2;1;1\n"), 1e-9);
+    }
+
+    [Fact]
+    public async Task Cured_depths_give_a_working_curve_of_the_lamp()
+    {
+        var document = (await ShellRun.Of("expose", "test", House.Of("demo", "step-test-units.csv"), "--json")).Document;
+        // 28, 49, 71 and 94 µm at 60, 85, 120 and 170 units: rlm of MASS in R, as in RobustLinearModelTests, gives 63.41485783 and 38.90131323
+        Assert.Equal(63.41485783, document["workingCurve"]!["penetrationDepthUm"]!.GetValue<double>(), 1e-6);
+        Assert.Equal(38.90131323, document["workingCurve"]!["criticalUnits"]!.GetValue<double>(), 1e-6);
+        Assert.Null(document["leastSeconds"]);
+    }
+
+    [Theory]
+    [InlineData("solidStep\n7\n", "no column seconds")]
+    [InlineData("seconds,units\n7,7\n", "seconds and units")]
+    [InlineData("seconds,solidStep,damp,on\n60,6.5,maybe,4 May\n", "whole number|neither 0 nor 1|not a date")]
+    [InlineData("seconds\n\n", "no strip in it")]
+    [InlineData("seconds,solidStep\n,7\n", "seconds is missing")]
+    public async Task Every_fault_of_a_table_is_told_at_once(string text, string says)
+    {
+        var run = await ShellRun.Of("expose", "test", await FileAsync(text));
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.All(says.Split('|'), fault => Assert.Contains(fault, run.Error, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Units_without_a_beginning_and_a_shop_in_two_ways_are_faults()
+    {
+        var units = await ShellRun.Of("expose", "ladder", "--counts", "units");
+        Assert.Equal(2, units.ExitCode);
+        Assert.Contains("--around", units.Error, StringComparison.Ordinal);
+        Assert.Equal(2, (await ShellRun.Of("expose", "drift")).ExitCode);
+    }
+
+    private async Task<double> AimAsync(string table)
+    {
+        var run = await ShellRun.Of("expose", "test", await FileAsync(table), "--lamp", "ledArray", "--mesh-colour", "dyed", "--line", "150um", "--json");
+        Assert.Equal("", run.Error);
+        return run.Document["aimSeconds"]!["value"]!.GetValue<double>();
+    }
+
+    private async Task<string> FileAsync(string text)
+    {
+        var path = Path.Combine(folder.Path, "strips.csv");
+        await File.WriteAllTextAsync(path, text, TestContext.Current.CancellationToken);
+        return path;
+    }
+}
