@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Silkwright.Estimates;
 using Silkwright.Exposure;
+using Silkwright.Mesh;
 
 namespace Silkwright.Contracts;
 
@@ -15,11 +16,12 @@ public static class ShopWithTest
     /// <param name="exposure">The case with its strips.</param>
     /// <param name="emulsionId">The shop's emulsion.</param>
     /// <param name="lampId">The shop's lamp.</param>
+    /// <param name="mesh">The shop's mesh; none: the test counts for all.</param>
     /// <param name="batch">As typed; empty: not told.</param>
     /// <param name="lampHours">As typed; empty: not told. [h]</param>
     /// <returns>The document, which reads as a shop.</returns>
     /// <exception cref="InputProblemException">The hours are no number, or the document with the test does not read as a shop.</exception>
-    public static string Add(string shop, ExposureCase exposure, string emulsionId, string lampId, string batch, string lampHours)
+    public static string Add(string shop, ExposureCase exposure, string emulsionId, string lampId, MeshFabric? mesh, string batch, string lampHours)
     {
         double? hours = null;
         if (lampHours.Length > 0)
@@ -44,9 +46,9 @@ public static class ShopWithTest
             {
                 ["emulsion"] = emulsionId,
                 ["lamp"] = lampId,
-                ["mesh"] = new JsonObject { ["countPerCm"] = exposure.Mesh.CountPerCm, ["threadUm"] = exposure.Mesh.ThreadUm, ["dyed"] = exposure.Mesh.Dyed },
                 [exposure.Lamp.Counts == ExposureCount.Units ? "units" : "seconds"] = strip.Amount,
             };
+            entry.AddIfThere("mesh", mesh is null ? null : new JsonObject { ["countPerCm"] = mesh.CountPerCm, ["threadUm"] = mesh.ThreadUm, ["dyed"] = mesh.Dyed });
             entry.AddIfThere("solidStep", strip.SolidStep);
             entry.AddIfThere("squeegeeSideSoft", strip.SqueegeeSideSoft);
             entry.AddIfThere("finestLineUm", strip.FinestLineUm);
