@@ -25,7 +25,7 @@ public static class LadderDocument
         document["wantedWithinPercent"] = 100 * plan.WantedHalf;
         document["enough"] = plan.IsEnough;
         document["why"] = Why(plan);
-        document["cautions"] = DocumentJson.Of([ExposureCautions.BeforeExposing]);
+        document["cautions"] = DocumentJson.Of([LampCaution.BeforeExposing]);
         document["notes"] = DocumentJson.Of(answer.Notes);
         return document;
     }

@@ -13,7 +13,7 @@ public static class WindowDocument
         document["requiredFilmDensityUv"] = answer.Window.RequiredFilmDensityUv;
         document.AddIfThere("solidStepAtAim", answer.Window.SolidStepAtAim);
         document["ground"] = Names.Of(answer.Window.Least.Ground);
-        document["cautions"] = DocumentJson.Of([ExposureCautions.BeforeExposing]);
+        document["cautions"] = DocumentJson.Of([LampCaution.BeforeExposing]);
         document["notes"] = DocumentJson.Of(answer.Window.Notes);
         return document;
     }

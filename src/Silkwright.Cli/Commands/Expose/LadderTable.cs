@@ -13,7 +13,7 @@ internal static class LadderTable
     {
         var plan = answer.Plan;
         var unit = plan.Counts == ExposureCount.Seconds ? ShownUnit.Seconds : ShownUnit.Units;
-        Cautions.Print([ExposureCautions.BeforeExposing], console);
+        Cautions.Print([LampCaution.BeforeExposing], console);
         Prose.Write(console, "", LadderDocument.Why(plan));
         var table = new Table { Border = TableBorder.Simple }.AddColumns("strip", "gets in all", "add", "wedge, if the guess is right");
         for (var i = 0; i < plan.Amounts.Count; i++)

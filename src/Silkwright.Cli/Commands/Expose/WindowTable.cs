@@ -20,7 +20,7 @@ internal static class WindowTable
     internal static void Print(ExposureWindow window, IAnsiConsole console)
     {
         var unit = window.Counts == ExposureCount.Seconds ? ShownUnit.Seconds : ShownUnit.Units;
-        Cautions.Print([ExposureCautions.BeforeExposing], console);
+        Cautions.Print([LampCaution.BeforeExposing], console);
         Prose.Write(console, "", window.Aim is { } aim
             ? $"Aim at {unit.Write(aim)} ({Figures.Interval(aim)}); the wedge should show step {Figures.Plain(window.SolidStepAtAim ?? StepWedge.UsualSolidStep, 0)} solid. The window is {Figures.Plain(window.LatitudeStops)} stops wide."
             : "No exposure cures through and still holds the detail.");
