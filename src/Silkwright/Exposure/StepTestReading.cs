@@ -1,3 +1,5 @@
+using Silkwright.Estimates;
+
 namespace Silkwright.Exposure;
 
 /// <summary>A step test, read.</summary>
@@ -18,7 +20,11 @@ public sealed record StepTestReading
     /// <exception cref="ArgumentOutOfRangeException">The case is out of range.</exception>
     public static StepTestReading Of(ExposureCase exposure)
     {
-        var window = ExposureModel.Window(exposure);
+        var history = exposure.Tests.Select(strip => strip.On).Distinct().Count() > 1 ? StepTestHistory.Of(exposure) : null;
+        var asked = history is { HasDrifted: true, Since: { } since } ? exposure with { Tests = [.. exposure.Tests.Where(strip => strip.On is null || strip.On >= since)] } : exposure;
+        var window = ExposureModel.Window(asked);
+        if (asked != exposure)
+            window = window with { Notes = [new Note($"Tests before {Figures.Day(history!.Since!.Value)} are left out of the window: the exposure has drifted since."), .. window.Notes] };
         var depths = exposure.Tests.Where(strip => !strip.Damp && strip.CuredDepthUm is not null).ToArray();
         return new StepTestReading
         {
@@ -26,7 +32,7 @@ public sealed record StepTestReading
             Window = window,
             Next = NextStrip.Of(window),
             Curve = CurveOf([.. depths.Select(strip => strip.Amount)], [.. depths.Select(strip => strip.CuredDepthUm!.Value)]),
-            History = exposure.Tests.Select(strip => strip.On).Distinct().Count() > 1 ? StepTestHistory.Of(exposure) : null,
+            History = history,
         };
     }
 

@@ -62,6 +62,22 @@ public class StepTestHistoryTests
         Assert.Contains("Nothing told", told.Because[0], StringComparison.Ordinal);
     }
 
+    /// <summary>After a rise of 60 % the window stands where the tests since then put it, not between old and new.</summary>
+    [Fact]
+    public void After_a_drift_the_window_rests_on_the_tests_since()
+    {
+        var strips = Enumerable.Range(0, 10).SelectMany(test => new[] { 30.0, 42, 60, 85, 120 }.Select(amount =>
+        {
+            var usual = test < 5 ? 60 : 96;
+            return new StepTest(amount, (int)Math.Round(7 + (Math.Log10(amount / usual) / 0.15)), amount < usual / 1.25) { On = First.AddDays(7 * test) };
+        })).ToArray();
+        var all = StepTestReading.Of(Case with { Tests = strips });
+        var since = ExposureModel.Window(Case with { Tests = [.. strips.Where(strip => strip.On >= all.History!.Since)] });
+        Assert.True(all.History!.HasDrifted);
+        Assert.Equal(since.Least, all.Window.Least);
+        Assert.Contains(all.Window.Notes, note => note.Text.Contains("has drifted since", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Too_few_tests_say_so()
     {
