@@ -21,10 +21,11 @@ public sealed record DriftGeometry
         var ends = drift.Tests.Select(EndsOf).SelectMany(end => new[] { end.Low, end.High })
             .Concat(drift.Tests.SelectMany(test => new[] { test.LowPercent ?? 0, test.HighPercent ?? 0 })).ToArray();
         var (first, last) = (drift.Tests[0].On.DayNumber, drift.Tests[^1].On.DayNumber);
+        var margin = 1 + (0.03 * (last - first));
         var every = Math.Max(1, (int)Math.Ceiling((double)drift.Tests.Count / MostDated));
         return new DriftGeometry
         {
-            Area = new PlotArea(left, top, width, height, first - 1, Math.Max(last, first) + 1, Math.Floor(ends.Min() / 10) * 10, Math.Ceiling(ends.Max() / 10) * 10),
+            Area = new PlotArea(left, top, width, height, first - margin, last + margin, Math.Floor(ends.Min() / 10) * 10, Math.Ceiling(ends.Max() / 10) * 10),
             Charted = [.. drift.Tests.Where(test => test.AveragePercent is not null)],
             Dated = [.. drift.Tests.Reverse().Where((_, i) => i % every == 0)],
         };
