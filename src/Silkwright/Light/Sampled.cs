@@ -6,11 +6,15 @@ namespace Silkwright.Light;
 public readonly record struct Sampled(double Value, double StandardError)
 {
     /// <summary>Mean of batches and the standard error of it.</summary>
-    internal static Sampled Of(IReadOnlyList<double> batches)
+    internal static Sampled Of(ReadOnlySpan<double> batches)
     {
-        var mean = batches.Average();
-        var squares = batches.Sum(batch => (batch - mean) * (batch - mean));
-        return new(mean, Math.Sqrt(squares / (batches.Count - 1) / batches.Count));
+        var (sum, squares) = (0.0, 0.0);
+        foreach (var batch in batches)
+            sum += batch;
+        var mean = sum / batches.Length;
+        foreach (var batch in batches)
+            squares += (batch - mean) * (batch - mean);
+        return new(mean, Math.Sqrt(squares / (batches.Length - 1) / batches.Length));
     }
 
     public Sampled Times(double factor) => new(Value * factor, StandardError * Math.Abs(factor));

@@ -94,9 +94,9 @@ internal sealed class StencilReading(StencilCase stencil, StencilTally[] tallies
 
     private EdgeResponse Response(double share, Func<StencilTally, ArraySegment<double>> of, Func<StencilTally, ArraySegment<double>>? mirrored) => new([.. tallies.Select(tally =>
     {
-        var (own, other) = (of(tally), (mirrored ?? of)(tally));
+        ReadOnlySpan<double> own = of(tally), other = (mirrored ?? of)(tally);
         var scale = 1 / (tally.Photons * sliceUm * share);
-        var steps = new double[own.Count];
+        var steps = new double[own.Length];
         for (var i = 0; i < steps.Length; i++)
             steps[i] = scale * (stencil.IsEven ? (own[i] + other[steps.Length - 1 - i]) / 2 : own[i]);
         return steps;
