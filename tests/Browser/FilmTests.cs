@@ -65,6 +65,7 @@ public sealed class FilmTests(RunningProgram program) : IClassFixture<RunningPro
 
     [Theory]
     [InlineData(false)]
+    [InlineData(true)]
     public async Task The_films_page_keeps_nobody_out_and_sends_red_alone_in_safe_light(bool safeLight)
     {
         var page = await program.VisitAsync(820, 1180);
