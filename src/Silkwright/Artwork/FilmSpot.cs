@@ -36,10 +36,14 @@ public sealed record FilmSpot
     /// <summary>Greatest width it may have; none where it is only known to be at least so wide. [µm]</summary>
     public double? HighUm => IsWidest ? null : WidthUm + PixelUm;
 
-    /// <summary>Whether it lies in the upright box about a halftone, whose dots are judged by their own rule.</summary>
+    /// <summary>
+    /// Whether it is a dot or a hole of a halftone, to be judged by their rule: in the upright box about one, and no wider than the largest disc
+    /// between four dots of its ruling however small, the diagonal of a period.
+    /// </summary>
     public bool LiesIn(IReadOnlyList<HalftoneZone> zones)
     {
         ArgumentNullException.ThrowIfNull(zones);
-        return zones.Any(zone => XMm >= zone.XMm && XMm <= zone.XMm + zone.WidthMm && YMm >= zone.YMm && YMm <= zone.YMm + zone.HeightMm);
+        return zones.Any(zone => XMm >= zone.XMm && XMm <= zone.XMm + zone.WidthMm && YMm >= zone.YMm && YMm <= zone.YMm + zone.HeightMm
+            && WidthUm <= Math.Sqrt(2) * 25_400 / zone.RulingLpi);
     }
 }

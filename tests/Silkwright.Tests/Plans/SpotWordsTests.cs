@@ -36,6 +36,7 @@ public class SpotWordsTests
         var zone = new HalftoneZone { XMm = 5, YMm = 15, WidthMm = 9, HeightMm = 9, RulingLpi = 45, AngleDegrees = 22, TonePercentMin = 5, TonePercentMax = 50, CutDots = 0 };
         Assert.Contains("This lies in a halftone. The mesh holds dots from 228: this is finer", Words(Spot with { WidthUm = 200 }, [zone]), StringComparison.Ordinal);
         Assert.Contains("holds lines from 192", Words(Spot with { WidthUm = 200 }, [zone with { XMm = 10.1 }]), StringComparison.Ordinal);
+        Assert.Contains("holds lines from 192", Words(Spot with { WidthUm = 900 }, [zone]), StringComparison.Ordinal);
     }
 
     [Fact]
