@@ -7,6 +7,7 @@ using Silkwright.Cli.Commands.Demo;
 using Silkwright.Cli.Commands.Dry;
 using Silkwright.Cli.Commands.Expose;
 using Silkwright.Cli.Commands.Film;
+using Silkwright.Cli.Commands.Gauge;
 using Silkwright.Cli.Commands.Ink;
 using Silkwright.Cli.Commands.Light;
 using Silkwright.Cli.Commands.Mesh;
@@ -73,6 +74,7 @@ internal static class Shell
             InkCommand.Create(surroundings),
             ExposeCommand.Create(surroundings),
             LightCommand.Create(surroundings),
+            GaugeCommand.Create(surroundings),
             DryCommand.Create(surroundings),
             ShelfCommand.Create(surroundings),
             ScreenCommand.Create(surroundings),

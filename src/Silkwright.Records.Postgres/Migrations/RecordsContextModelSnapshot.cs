@@ -94,6 +94,50 @@ namespace Silkwright.Records.Postgres.Migrations
                     b.ToTable("FilmMeasurements");
                 });
 
+            modelBuilder.Entity("Silkwright.Records.Gauging.KeptReading", b =>
+                {
+                    b.Property<string>("ShopKey")
+                        .HasColumnType("text");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("BatchKey")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Flag")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Reading")
+                        .HasColumnType("text");
+
+                    b.Property<DateTimeOffset>("RecordedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("RecordedBy")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Why")
+                        .HasColumnType("text");
+
+                    b.Property<int?>("Withdraws")
+                        .HasColumnType("integer");
+
+                    b.HasKey("ShopKey", "Number");
+
+                    b.HasIndex("BatchKey");
+
+                    b.HasIndex("ShopKey", "Withdraws");
+
+                    b.ToTable("GaugeReadings", (string)null);
+                });
+
             modelBuilder.Entity("Silkwright.Records.Jobs.JobFilm", b =>
                 {
                     b.Property<string>("JobId")
@@ -345,6 +389,20 @@ namespace Silkwright.Records.Postgres.Migrations
                         .HasForeignKey("FilmHash")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("Silkwright.Records.Gauging.KeptReading", b =>
+                {
+                    b.HasOne("Silkwright.Records.Shops.ShopEntry", null)
+                        .WithMany()
+                        .HasForeignKey("ShopKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Silkwright.Records.Gauging.KeptReading", null)
+                        .WithMany()
+                        .HasForeignKey("ShopKey", "Withdraws")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("Silkwright.Records.Jobs.JobFilm", b =>

@@ -89,6 +89,50 @@ namespace Silkwright.Records.Migrations
                     b.ToTable("FilmMeasurements");
                 });
 
+            modelBuilder.Entity("Silkwright.Records.Gauging.KeptReading", b =>
+                {
+                    b.Property<string>("ShopKey")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("BatchKey")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Flag")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reading")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("RecordedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("RecordedBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Why")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("Withdraws")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("ShopKey", "Number");
+
+                    b.HasIndex("BatchKey");
+
+                    b.HasIndex("ShopKey", "Withdraws");
+
+                    b.ToTable("GaugeReadings", (string)null);
+                });
+
             modelBuilder.Entity("Silkwright.Records.Jobs.JobFilm", b =>
                 {
                     b.Property<string>("JobId")
@@ -340,6 +384,20 @@ namespace Silkwright.Records.Migrations
                         .HasForeignKey("FilmHash")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("Silkwright.Records.Gauging.KeptReading", b =>
+                {
+                    b.HasOne("Silkwright.Records.Shops.ShopEntry", null)
+                        .WithMany()
+                        .HasForeignKey("ShopKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Silkwright.Records.Gauging.KeptReading", null)
+                        .WithMany()
+                        .HasForeignKey("ShopKey", "Withdraws")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("Silkwright.Records.Jobs.JobFilm", b =>

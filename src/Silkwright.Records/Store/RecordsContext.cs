@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Silkwright.Estimates;
 using Silkwright.Records.Catalogues;
 using Silkwright.Records.Films;
+using Silkwright.Records.Gauging;
 using Silkwright.Records.Jobs;
 using Silkwright.Records.Screens;
 using Silkwright.Records.Shops;
@@ -29,6 +30,8 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
 
     public DbSet<ScreenEvent> ScreenEvents => Set<ScreenEvent>();
 
+    public DbSet<KeptReading> GaugeReadings => Set<KeptReading>();
+
     /// <exception cref="Silkwright.Estimates.InputProblemException">A text holds what no database keeps as it is.</exception>
     public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
     {
@@ -50,6 +53,7 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
         CatalogueTables.Shape(modelBuilder);
         FilmTables.Shape(modelBuilder);
         ScreenTables.Shape(modelBuilder);
+        GaugingTables.Shape(modelBuilder);
         if (Database.IsSqlite())
             KeepInstantsAsTicks(modelBuilder);
     }

@@ -3,6 +3,7 @@ using Microsoft.EntityFrameworkCore;
 using Silkwright.Estimates;
 using Silkwright.Records.Catalogues;
 using Silkwright.Records.Films;
+using Silkwright.Records.Gauging;
 using Silkwright.Records.Jobs;
 using Silkwright.Records.Screens;
 using Silkwright.Records.Shops;
@@ -27,6 +28,7 @@ public sealed class SilkwrightStore : IDbContextFactory<RecordsContext>
         Catalogues = new CatalogueRecords(this);
         Films = new FilmRecords(this);
         Screens = new ScreenRecords(this);
+        Gauging = new GaugingRecords(this);
     }
 
     public DataFolder Folder { get; }
@@ -42,6 +44,8 @@ public sealed class SilkwrightStore : IDbContextFactory<RecordsContext>
     public FilmRecords Films { get; }
 
     public ScreenRecords Screens { get; }
+
+    public GaugingRecords Gauging { get; }
 
     /// <summary>The embedded database of a folder.</summary>
     public static DbContextOptions<RecordsContext> SqliteOptions(DataFolder folder) =>

@@ -56,6 +56,8 @@ public sealed record CoatHistory
         from grouping in Enum.GetValues<ChartGrouping>()
         where withShop || grouping != ChartGrouping.Shop
         from named in ordered.Where(reading => NameIn(grouping, reading) is not null).GroupBy(reading => NameIn(grouping, reading)!, StringComparer.OrdinalIgnoreCase)
+        // A chart of everything under another name tells nothing new.
+        where !withShop || grouping == ChartGrouping.Shop || named.Count() < ordered.Length
         select (grouping, named.Key, named.ToArray());
 
     private static CoatChart? ChartOf(ChartGrouping grouping, string name, CoatedReading[] readings)

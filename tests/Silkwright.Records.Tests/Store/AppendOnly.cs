@@ -1,6 +1,7 @@
 using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
 using Silkwright.Contracts;
+using Silkwright.Gauging;
 using Silkwright.Mesh;
 using Silkwright.Records.Screens;
 using Silkwright.Records.Store;
@@ -23,6 +24,7 @@ public sealed class AppendOnly
             data.Add(database, "JobRevisions", "Text");
             data.Add(database, "JobFilms", "AttachedBy");
             data.Add(database, "CatalogueRevisions", "SavedBy");
+            data.Add(database, "GaugeReadings", "RecordedBy");
         }
 
         return data;
@@ -61,5 +63,6 @@ public sealed class AppendOnly
         await store.Jobs.AttachFilmAsync("walk", "base.tif", film.Hash, "Ines", Cancel);
         var catalogue = CatalogueReader.Read("emulsion,property,value,ground,source,date\nWagtail,family,diazo,datasheet,sheet,\n", "c.csv");
         _ = await store.Catalogues.SaveAsync(catalogue, "Ines", cancel: Cancel);
+        _ = await store.Gauging.KeepAsync([new GaugeEntry { EomUm = 12 }], "page", "Ines", "k", cancel: Cancel);
     }
 }

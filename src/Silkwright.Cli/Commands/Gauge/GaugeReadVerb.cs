@@ -1,0 +1,57 @@
+using System.CommandLine;
+using System.Text;
+using Silkwright.Cli.Commands.Screen;
+using Silkwright.Cli.Printing;
+using Silkwright.Contracts;
+using Silkwright.Estimates;
+
+namespace Silkwright.Cli.Commands.Gauge;
+
+/// <summary><c>silkwright gauge read</c>.</summary>
+internal static class GaugeReadVerb
+{
+    public static Verb Create(Surroundings surroundings)
+    {
+        var verb = new Verb("read", "Reads a gauge's file: what was taken, what is odd, what is given back to be put right. Keeps it where asked.")
+        {
+            Examples =
+            [
+                ("silkwright gauge read demo/gauge-history.csv", "a file with one line in the wrong unit and one below its mesh"),
+                ("silkwright gauge read demo/gauge-history.csv --data data --by \"Ines Tarrow\"", "kept in the shop's records, to learn from; keeping it twice keeps it once"),
+            ],
+            GoodToKnow = "Nothing is lost: rows that were not taken are printed, or written with --given-back FILE.csv, each with the reason and what to do.",
+        };
+        var (file, unit, bare, json) = (GaugeCommand.FileArgument(), GaugeCommand.UnitOption(), GaugeCommand.BareOption(), Answer.JsonOption());
+        var back = new Option<string?>("--given-back") { Description = "write the rows that were not taken into a file", HelpName = "FILE.csv" };
+        var data = new Option<string?>("--data") { Description = "keep what was taken in this folder's records", HelpName = "FOLDER" };
+        var by = new Option<string?>("--by") { Description = "who keeps it, by name; with --data", HelpName = "NAME" };
+        verb.Add(file);
+        verb.Add(unit);
+        verb.Add(bare);
+        verb.Add(back);
+        verb.Add(data);
+        verb.Add(by);
+        verb.Add(json);
+        verb.SetAction(async (parse, cancel) =>
+        {
+            var path = parse.GetRequiredValue(file);
+            var read = await GaugeCommand.ReadAsync(path, parse.GetValue(unit), GaugeCommand.Bare(parse.GetValue(bare)), cancel);
+            if (parse.GetValue(data) is { } folder)
+            {
+                if (parse.GetValue(by) is not { } person)
+                    throw new InputProblemException(new Problem("Nobody is named.", "--by", "Give the name of the person who keeps the readings."));
+                var store = await ScreenCommand.OpenAsync(folder, surroundings, cancel);
+                _ = await store.Gauging.KeepFileAsync(read, Path.GetFileName(path), person, cancel: cancel);
+            }
+
+            if (parse.GetValue(back) is { } given && read.Refused.Count > 0)
+                await File.WriteAllTextAsync(given, read.RefusedText, new UTF8Encoding(false), cancel);
+            if (parse.GetValue(json))
+                Answer.WriteJson(GaugeReadDocument.Of(read), surroundings);
+            else
+                GaugeReadTable.Print(read, Answer.Console(surroundings));
+            return ExitCode.Done;
+        });
+        return verb;
+    }
+}

@@ -1,0 +1,68 @@
+using Silkwright.Contracts;
+using Silkwright.Estimates;
+using Silkwright.Gauging;
+using Silkwright.Records.Tests.Store;
+using static Silkwright.Records.Tests.Store.TemporaryStore;
+
+namespace Silkwright.Records.Tests.Gauging;
+
+/// <summary>Gauge readings on record, on both databases.</summary>
+public sealed class KeepingReadings
+{
+    private const string File =
+        "screen,place,operator,trough,emulsion,mesh count,thread (um),strokes,date,coated (um),bare (um)\n" +
+        "S-1,1,Ines,round,Wren 47,61,64,P S,2026-11-24,98.5,87\n" +
+        "S-1,2,Ines,round,Wren 47,61,64,P S,2026-11-24,85.5,87\n" +
+        "S-1,3,Ines,round,Wren 47,61,64,P S,2026-11-24,99.25,87\n";
+
+    public static TheoryData<Database> Databases => [.. Enum.GetValues<Database>()];
+
+    [Theory]
+    [MemberData(nameof(Databases))]
+    public async Task A_file_kept_twice_is_kept_once_and_read_back_as_it_was(Database database)
+    {
+        await using var temporary = await OpenWithShopAsync(database);
+        var records = temporary.Store.Gauging;
+        var file = GaugeReader.Read(File, "f.csv");
+        var kept = await records.KeepFileAsync(file, "f.csv", "Ines", cancel: Cancel);
+        var again = await records.KeepFileAsync(file, "renamed.csv", "Bram", cancel: Cancel);
+        Assert.Equal([1, 2, 3], kept.Select(reading => reading.Number));
+        Assert.Equal(kept, again);
+        Assert.Equal(file.Entries, await records.EntriesAsync(cancel: Cancel));
+        Assert.NotNull(kept[1].Flag);
+        Assert.Null(kept[0].Flag);
+    }
+
+    [Theory]
+    [MemberData(nameof(Databases))]
+    public async Task A_withdrawn_reading_stays_on_record_and_counts_no_more(Database database)
+    {
+        await using var temporary = await OpenWithShopAsync(database);
+        var records = temporary.Store.Gauging;
+        _ = await records.KeepFileAsync(GaugeReader.Read(File, "f.csv"), "f.csv", "Ines", cancel: Cancel);
+        await records.WithdrawAsync(2, "Bram", "the gauge stood on a thread", cancel: Cancel);
+        Assert.Equal(2, (await records.EntriesAsync(cancel: Cancel)).Count);
+        Assert.Equal(4, (await records.HistoryAsync(cancel: Cancel)).Count);
+        var twice = await Assert.ThrowsAsync<InputProblemException>(() => records.WithdrawAsync(2, "Bram", "again", cancel: Cancel));
+        Assert.Contains("already", twice.Message, StringComparison.Ordinal);
+        await Assert.ThrowsAsync<InputProblemException>(() => records.WithdrawAsync(9, "Bram", "none", cancel: Cancel));
+    }
+
+    [Theory]
+    [MemberData(nameof(Databases))]
+    public async Task Two_tablets_writing_at_once_lose_nothing(Database database)
+    {
+        await using var temporary = await OpenWithShopAsync(database);
+        var records = temporary.Store.Gauging;
+        await Task.WhenAll(Enumerable.Range(0, 8).Select(i => records.KeepAsync([new GaugeEntry { EomUm = i }, new GaugeEntry { EomUm = i + 0.5 }], "page", "Ines", $"k{i}", cancel: Cancel)));
+        Assert.Equal(16, (await records.EntriesAsync(cancel: Cancel)).Select(entry => entry.EomUm).Distinct().Count());
+    }
+
+    [Fact]
+    public async Task Readings_without_a_person_or_without_any_are_refused()
+    {
+        await using var temporary = await OpenWithShopAsync();
+        var fault = await Assert.ThrowsAsync<InputProblemException>(() => temporary.Store.Gauging.KeepAsync([], "page", " ", "k", cancel: Cancel));
+        Assert.Equal(2, fault.Problems.Count);
+    }
+}
