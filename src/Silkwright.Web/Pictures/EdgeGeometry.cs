@@ -57,8 +57,19 @@ public sealed class EdgeGeometry
     public string Region(DoseOutline outline) => string.Concat(outline.SidesUm.Select((side, i) =>
         $"{Svg.Path([(X(outline.FromUm[i]), Top), .. Points(side), (X(outline.FromUm[i]), Bottom)])}Z"));
 
-    /// <summary>Its boundary alone.</summary>
-    public string Boundary(DoseOutline outline) => string.Concat(outline.SidesUm.Select(side => Svg.Path(Points(side))));
+    /// <summary>Its boundary alone; where the sides of a line or a gap have met there is none.</summary>
+    public string Boundary(DoseOutline outline) => string.Concat(outline.SidesUm
+        .Select(side => Points(side).Where(point => !IsMiddle(point.X)).ToArray())
+        .Where(points => points.Length > 1)
+        .Select(Svg.Path));
+
+    /// <summary>Whether a place is the middle of a line or a gap.</summary>
+    public bool IsMiddle(double px) => result.Case.Image.Kind switch
+    {
+        FilmImageKind.Line => Math.Abs(px - X(result.Case.Image.WidthUm / 2)) < 0.01,
+        FilmImageKind.Gap => Math.Abs(px - X(-result.Case.Image.WidthUm / 2)) < 0.01,
+        _ => false,
+    };
 
     /// <summary>Threads that run along the edge, cut across: centre and half widths.</summary>
     public IEnumerable<(double X, double Y, double HalfWidth, double HalfHeight)> Threads()

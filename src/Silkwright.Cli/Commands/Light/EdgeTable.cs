@@ -38,7 +38,7 @@ internal static class EdgeTable
             console.WriteLine($"What the dose behind the threads hangs on most: {first.Name}.");
         Notes.Print(answer.Asked.Notes, console);
 
-        void Length(string what, Estimate um) => figures.AddRow($"{GroundMark.Mark(um.Ground)} {what}", $"{Figures.Value(um)} um", $"{Figures.Interval(um)} um");
+        void Length(string what, Estimate um) => figures.AddRow($"{GroundMark.Mark(um.Ground)} {what}", $"{Figures.Value(um)} um", Figures.Interval(um) is { Length: > 0 } interval ? $"{interval} um" : "");
         void Dose(string what, Estimate dose) => figures.AddRow($"{GroundMark.Mark(dose.Ground)} {what}", Figures.Value(dose), Figures.Interval(dose));
     }
 
