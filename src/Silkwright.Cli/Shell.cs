@@ -3,6 +3,7 @@ using System.CommandLine.Help;
 using System.CommandLine.Parsing;
 using Silkwright.Cli.Commands.Catalogue;
 using Silkwright.Cli.Commands.Choose;
+using Silkwright.Cli.Commands.Coat;
 using Silkwright.Cli.Commands.Demo;
 using Silkwright.Cli.Commands.Dry;
 using Silkwright.Cli.Commands.Expose;
@@ -72,6 +73,7 @@ internal static class Shell
             FilmCommand.Create(surroundings),
             MeshCommand.Create(surroundings),
             InkCommand.Create(surroundings),
+            CoatCommand.Create(surroundings),
             ExposeCommand.Create(surroundings),
             LightCommand.Create(surroundings),
             GaugeCommand.Create(surroundings),

@@ -9,6 +9,7 @@ internal static class ApiEndpoints
         var api = routes.MapGroup("/api");
         QuestionEndpoints.Map(api);
         PlanEndpoints.Map(api);
+        CoatEndpoints.Map(api);
         ExposureEndpoints.Map(api);
         FilmEndpoints.Map(api);
         FilmWidthEndpoint.Map(api);

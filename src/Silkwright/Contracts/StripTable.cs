@@ -1,4 +1,3 @@
-using System.Globalization;
 using Silkwright.Estimates;
 using Silkwright.Exposure;
 
@@ -29,12 +28,12 @@ public static class StripTable
         if (rows.Count - 1 > ShopReader.MostReadings)
             problems.Add($"It has {rows.Count - 1} strips.", where, $"Keep the latest {ShopReader.MostReadings}.");
         problems.ThrowIfAny();
-        var strips = rows.Skip(1).Select(row => StripOf(new Row(row, header, where, problems), amount, inUnits)).ToArray();
+        var strips = rows.Skip(1).Select(row => StripOf(new RowFields(row, header, where, problems), amount, inUnits)).ToArray();
         problems.ThrowIfAny();
         return (strips, inUnits ? ExposureCount.Units : ExposureCount.Seconds);
     }
 
-    private static StepTest StripOf(Row row, string amount, bool inUnits)
+    private static StepTest StripOf(RowFields row, string amount, bool inUnits)
     {
         var given = row.Number(amount, InputLimits.LeastExposure, inUnits ? InputLimits.MostExposureUnits : InputLimits.MostExposureSeconds);
         if (given is null)
@@ -55,52 +54,5 @@ public static class StripTable
             SensitiserDays = row.Number("sensitiserDays", 0, InputLimits.MostSensitiserDays),
             Batch = row.Text("batch"),
         };
-    }
-
-    private sealed class Row(SeparatedRow row, Dictionary<string, int> header, string where, ProblemList problems)
-    {
-        internal string? Text(string column) =>
-            header.TryGetValue(column, out var at) && at < row.Fields.Count && row.Fields[at].Trim() is { Length: > 0 } text ? text : null;
-
-        internal double? Number(string column, double least, double most)
-        {
-            if (Text(column) is not { } text)
-                return null;
-            if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most)
-                return number;
-            Fault(column, string.Create(CultureInfo.InvariantCulture, $"'{Shown(text)}' is no number from {least} to {most}."), "Write a plain number with a point for decimals; the unit is in the column's name.");
-            return null;
-        }
-
-        internal bool? YesNo(string column)
-        {
-            switch (Text(column)?.ToLowerInvariant())
-            {
-                case null:
-                    return null;
-                case "1" or "yes" or "true":
-                    return true;
-                case "0" or "no" or "false":
-                    return false;
-                case var text:
-                    Fault(column, $"'{Shown(text)}' is neither 0 nor 1.", "Write 1 for yes and 0 for no, or leave it empty.");
-                    return null;
-            }
-        }
-
-        internal DateOnly? Date(string column)
-        {
-            if (Text(column) is not { } text)
-                return null;
-            if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
-                return date;
-            Fault(column, $"'{Shown(text)}' is not a date.", "Write year-month-day, as in 2026-11-25.");
-            return null;
-        }
-
-        internal void Fault(string column, string what, string remedy) =>
-            problems.Add(what, SeparatedText.Place(where, row.Line, header.GetValueOrDefault(column, 0) + 1), remedy);
-
-        private static string Shown(string text) => text.Length > 20 ? $"{text[..20]}…" : text;
     }
 }

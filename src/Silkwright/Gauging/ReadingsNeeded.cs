@@ -17,7 +17,7 @@ public sealed record ReadingsNeeded(double WantedUm, int? OneHand, int? OneHandA
         wantedUm, For(wantedUm, figures.RepeatabilityUm.Value), For(wantedUm, figures.RepeatabilityUm.High), For(wantedUm, figures.GaugeUm.Value));
 
     /// <summary>Readings whose mean lies within a half width of the truth in nine of ten cases; none where more than a thousand.</summary>
-    private static int? For(double wantedUm, double deviationUm)
+    internal static int? For(double wantedUm, double deviationUm)
     {
         var n = Math.Ceiling(Math.Pow(HalfWidth90 * deviationUm / wantedUm, 2) - 1e-9);
         return n > MostReadings ? null : Math.Max(1, (int)n);

@@ -93,6 +93,22 @@ public sealed class DocumentTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.Equal(HttpStatusCode.BadRequest, (await PostAsync("/api/shelf", """{"emulsions": []}""")).StatusCode);
     }
 
+    [Fact]
+    public async Task Coats_are_predicted_out_of_tables_as_in_the_shell()
+    {
+        const string header = "shop,operator,trough,emulsion,solidsPercent,meshCountPerCm,threadUm,printPasses,squeegeePasses";
+        var tables = new JsonObject { ["readings"] = $"{header},eomUm\nA,B,c,D,38,61,64,2,1,17\n", ["cases"] = $"{header}\nA,B,c,D,38,61,64,2,1\n", ["wanted"] = "2um" };
+        var coat = JsonNode.Parse(await (await PostAsync("/api/coat/predict", tables.ToJsonString())).Content.ReadAsStringAsync(Cancel))!;
+        var needed = JsonNode.Parse(await (await PostAsync("/api/coat/readings", tables.ToJsonString())).Content.ReadAsStringAsync(Cancel))!;
+
+        Assert.Equal("measuredHere", (string?)Assert.Single(coat["cases"]!.AsArray())!["ground"]);
+        Assert.True((int)needed["readingsNeeded"]! >= 1);
+        tables["readings"] = $"{header},eomUm\nA,B,c,D,3,61,64,2,1,17\n";
+        var refused = await PostAsync("/api/coat/predict", tables.ToJsonString());
+        Assert.Equal(HttpStatusCode.BadRequest, refused.StatusCode);
+        Assert.Contains("line 2, column 5", await refused.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("not json at all")]
     [InlineData("[1, 2]")]

@@ -15,7 +15,7 @@ public sealed class CoatHierarchy
     [
         new("shop", coat => coat.Shop, row => CoatSpreads.Shop * row.VaryingUm),
         new("operator", coat => coat.Operator is { } name ? (coat.Shop, name) : null, row => CoatSpreads.Operator * row.VaryingUm),
-        new("trough", coat => (coat.Shop, coat.Trough.Id), row => CoatSpreads.Trough * row.VaryingUm),
+        new("trough", coat => coat.Trough.Id.Length > 0 ? (coat.Shop, coat.Trough.Id) : null, row => row.TroughShare * row.VaryingUm),
         new("recipe", coat => (coat.Shop, coat.Emulsion.Id, coat.Mesh.Fabric.Name, StrokesKey(coat)), row => CoatSpreads.Recipe * row.VaryingUm),
         new("screen", coat => coat.Screen is { } name ? (coat.Shop, name) : null, row => CoatSpreads.Screen * row.VaryingUm),
         new("emulsion", coat => coat.Emulsion.Id, row => row.EmulsionUm),
@@ -23,6 +23,8 @@ public sealed class CoatHierarchy
         .. Enumerable.Range(0, LiquidCoat.SharedConstants).Select(k => new CoatTerm($"constant {k + 1}", _ => 0, row => row.Slopes.Constants[k], Known: true)),
     ];
 
+    private const int Shops = 0;
+    private const int Recipes = 3;
     private const int Screens = 4;
     private const double HalfWidth90 = 1.6449;
 
@@ -35,7 +37,8 @@ public sealed class CoatHierarchy
         Count = reads.Count;
         if (reads.Count == 0)
             return;
-        var rows = reads.Select(read => CoatColumns.Of(read.Coat)).ToArray();
+        var shapes = new Dictionary<CoatShape, CoatColumns>();
+        var rows = reads.Select(RowOf).ToArray();
         typicalUm = rows.Average(row => row.VaryingUm);
         fit = MixedFit.Of(
             new MixedModel
@@ -47,6 +50,12 @@ public sealed class CoatHierarchy
                 Residual = new ResidualPrior(1, CoatSpreads.ResidualFreedom),
             },
             cancel);
+
+        CoatColumns RowOf(CoatRead read)
+        {
+            var shape = CoatShape.Of(read.Coat);
+            return shapes.TryGetValue(shape, out var row) ? row : shapes[shape] = CoatColumns.Of(read.Coat);
+        }
     }
 
     /// <summary>Readings learnt from.</summary>
@@ -78,6 +87,19 @@ public sealed class CoatHierarchy
         var row = CoatColumns.Of(coat);
         var (shift, variance) = Shift(coat, row, withScreen: false);
         return Within(row.Slopes.EomUm + shift, variance, coat);
+    }
+
+    /// <summary>Standard deviation of one reading about its screen's own thickness, at the mean thickness of all readings. [µm]</summary>
+    public Estimate ReadingSpreadUm
+    {
+        get
+        {
+            var (typical, freedom) = (CoatColumns.PlaceVarianceAt(Count == 0 ? CoatSpreads.UsualUm : typicalUm), CoatSpreads.ResidualFreedom + Count);
+            var value = Math.Sqrt(ResidualVariance * typical);
+            // Chi-squared's own spread: some 1 / root of twice the readings.
+            var share = HalfWidth90 / Math.Sqrt(2 * freedom);
+            return new Estimate(value, value * Math.Max(0.3, 1 - share), value * (1 + share), Count == 0 ? Estimates.Ground.CommonPractice : Estimates.Ground.Model);
+        }
     }
 
     /// <summary>How much more or less each group lays than its like, at the mean thickness of all readings. [µm]</summary>
@@ -119,9 +141,11 @@ public sealed class CoatHierarchy
         return new Estimate(at, Math.Max(0, Math.Min(at, value - half)), Math.Max(at, value + half), Ground(coat));
     }
 
-    /// <summary>Read here where this very recipe was; else a model where anything was read, and common practice where nothing was.</summary>
+    /// <summary>Read here where this very recipe was; a model where other coats of the shop were; elsewhere where only other shops' were, and common practice where nothing was.</summary>
     private Ground Ground(CoatObservation coat) =>
-        LevelOf(3, coat) is not null ? Estimates.Ground.MeasuredHere : Count > 0 ? Estimates.Ground.Model : Estimates.Ground.CommonPractice;
+        LevelOf(Recipes, coat) is not null ? Estimates.Ground.MeasuredHere
+        : Count == 0 ? Estimates.Ground.CommonPractice
+        : LevelOf(Shops, coat) is not null ? Estimates.Ground.Model : Estimates.Ground.MeasuredElsewhere;
 
     private static double NamelessVariance(CoatObservation coat, CoatColumns row) =>
         Terms.Where(term => term.Level(coat) is null).Sum(term => term.Column(row) * term.Column(row));

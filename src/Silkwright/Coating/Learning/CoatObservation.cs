@@ -11,7 +11,11 @@ public sealed record CoatObservation
     /// <summary>None where it is not known: anybody of the shop.</summary>
     public string? Operator { get; init; }
 
+    /// <summary>One without a name is anybody's: nothing is learnt of it.</summary>
     public required Trough Trough { get; init; }
+
+    /// <summary>Whether the trough's edge was measured; else its radius stands for any between sharp and round.</summary>
+    public bool EdgeIsKnown { get; init; } = true;
 
     public required StencilEmulsion Emulsion { get; init; }
 

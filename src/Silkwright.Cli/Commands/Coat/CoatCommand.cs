@@ -1,0 +1,95 @@
+using System.CommandLine;
+using System.Text.Json.Nodes;
+using Silkwright.Cli.Printing;
+using Silkwright.Contracts;
+using Silkwright.Estimates;
+using Spectre.Console;
+
+namespace Silkwright.Cli.Commands.Coat;
+
+/// <summary><c>silkwright coat</c>: what gauge readings say of coats.</summary>
+internal static class CoatCommand
+{
+    public static Command Create(Surroundings surroundings) => new("coat", "How thick a coat turns out, learnt from gauge readings.")
+    {
+        Predict(surroundings),
+        Readings(surroundings),
+    };
+
+    private static Verb Predict(Surroundings surroundings)
+    {
+        var verb = new Verb("predict", "The thickness each coat of a table will read, learnt from the readings of any shops together.")
+        {
+            Examples =
+            [
+                ("silkwright coat predict --readings demo/coat-readings.csv --cases demo/coat-cases.csv", "three shops' readings; who coats thick, and how sure it is"),
+                ("silkwright coat predict --readings demo/coat-readings.csv --cases demo/coat-cases.csv --without \"Cellar Prints\" --json", "a shop that shares nothing, for a program"),
+            ],
+            GoodToKnow = "Nine of ten new readings fall inside the interval. Between shops only what they have in common is learnt; a shop without readings is told what others' shops are like.",
+        };
+        var (readings, cases, without) = (ReadingsOption(), CasesOption(), new Option<string[]>("--without") { Description = "a shop that shares nothing: it teaches nobody else (may be given again)", HelpName = "SHOP", AllowMultipleArgumentsPerToken = false });
+        verb.Add(readings);
+        verb.Add(cases);
+        verb.Add(without);
+        return Complete(
+            verb, surroundings,
+            async (parse, cancel) => CoatQuestion.Answer(await ReadingsAsync(parse.GetValue(readings)!, cancel), await CasesAsync(parse.GetValue(cases)!, cancel), parse.GetValue(without), cancel),
+            CoatDocument.Of, CoatTables.Print);
+    }
+
+    private static Verb Readings(Surroundings surroundings)
+    {
+        var verb = new Verb("readings", "How many readings bring their mean as near to the truth as is wanted.")
+        {
+            Examples =
+            [
+                ("silkwright coat readings --wanted 1um --readings demo/coat-readings.csv", "how often to read a place"),
+                ("silkwright coat readings --wanted 0.1mil --readings demo/coat-readings.csv --json", "the wish in mil, for a program"),
+            ],
+            GoodToKnow = "Read one place of a screen two or three times, with others between: only so the gauge shows how far it repeats (columns screen, point and repeat).",
+        };
+        var (readings, wanted) = (ReadingsOption(), new Option<string>("--wanted") { Description = "half width of the interval the mean should have: 2um, 0.1mil", HelpName = "X", Required = true });
+        verb.Add(readings);
+        verb.Add(wanted);
+        return Complete(
+            verb, surroundings,
+            async (parse, cancel) => CoatReadingsQuestion.Answer(await ReadingsAsync(parse.GetValue(readings)!, cancel), WantedUm(parse.GetValue(wanted)!), cancel),
+            CoatReadingsDocument.Of, CoatTables.Print);
+    }
+
+    private static Option<string> ReadingsOption() => new("--readings") { Description = $"a table of readings: {string.Join(',', CoatTable.Columns)},eomUm; it may have {string.Join(", ", CoatTable.Optional)} too", HelpName = "READINGS.csv", Required = true };
+
+    private static Option<string> CasesOption() => new("--cases") { Description = "a table of the coats asked about: the same columns without eomUm", HelpName = "CASES.csv", Required = true };
+
+    private static async Task<IReadOnlyList<CoatRow>> ReadingsAsync(string path, CancellationToken cancel) =>
+        CoatTable.Readings(await InputFile.ReadTextAsync(path, "a table of readings", cancel, InputFile.MostTableBytes), Path.GetFileName(path));
+
+    private static async Task<IReadOnlyList<CoatRow>> CasesAsync(string path, CancellationToken cancel) =>
+        CoatTable.Cases(await InputFile.ReadTextAsync(path, "a table of coats", cancel, InputFile.MostTableBytes), Path.GetFileName(path));
+
+    private static double WantedUm(string text)
+    {
+        var problems = new ProblemList();
+        var um = QuantityText.Read(text, QuantityKind.Thickness, "--wanted", problems);
+        problems.ThrowIfAny();
+        return um!.Value;
+    }
+
+    /// <summary>A verb that reads files before it asks.</summary>
+    private static Verb Complete<T>(
+        Verb verb, Surroundings surroundings, Func<ParseResult, CancellationToken, Task<T>> answer, Func<T, JsonObject> document, Action<T, IAnsiConsole> table)
+    {
+        var json = Answer.JsonOption();
+        verb.Add(json);
+        verb.SetAction(async (parse, cancel) =>
+        {
+            var result = await answer(parse, cancel);
+            if (parse.GetValue(json))
+                Answer.WriteJson(document(result), surroundings);
+            else
+                table(result, Answer.Console(surroundings));
+            return ExitCode.Done;
+        });
+        return verb;
+    }
+}

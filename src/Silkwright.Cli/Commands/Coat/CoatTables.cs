@@ -1,0 +1,64 @@
+using Silkwright.Cli.Printing;
+using Silkwright.Contracts;
+using Silkwright.Estimates;
+using Spectre.Console;
+
+namespace Silkwright.Cli.Commands.Coat;
+
+/// <summary>Coats and readings for people.</summary>
+internal static class CoatTables
+{
+    /// <summary>Groups shown: those that stand out most; a program gets all.</summary>
+    private const int MostEffects = 12;
+    private const int MostFlags = 12;
+
+    public static void Print(CoatAnswer answer, IAnsiConsole console)
+    {
+        var table = new Table { Border = TableBorder.Simple }.AddColumns("", "shop, hand, trough", "emulsion, mesh, strokes", "one reading, µm", "nine of ten", "mean of such coats");
+        foreach (var (row, eom, mean) in answer.Cases)
+        {
+            table.AddRow(
+                GroundMark.Mark(eom.Ground).EscapeMarkup(),
+                Words(row.Coat.Shop, row.Coat.Operator, row.Coat.Trough.Id).EscapeMarkup(),
+                Words(row.Coat.Emulsion.Id, row.Coat.Mesh.Fabric.Name, StrokeText.Write(row.Coat.Strokes)).EscapeMarkup(),
+                Figures.Value(eom), Figures.Interval(eom), $"{Figures.Value(mean)}{Figures.InBrackets(Figures.Interval(mean))}");
+        }
+
+        console.Write(table);
+        var effects = new Table { Border = TableBorder.Simple }.AddColumns("lays otherwise than its like", "", "µm", "±");
+        foreach (var effect in answer.Effects.OrderByDescending(effect => Math.Abs(effect.EomUm) / effect.StandardErrorUm).Take(MostEffects))
+            effects.AddRow(effect.Group.EscapeMarkup(), effect.Name.EscapeMarkup(), $"{(effect.EomUm < 0 ? "" : "+")}{Figures.Plain(effect.EomUm)}", Figures.Plain(1.645 * effect.StandardErrorUm));
+        if (answer.Effects.Count > 0)
+            console.Write(effects);
+        if (answer.RepeatabilityUm is { } repeats)
+            Prose.Write(console, "Gauge: ", $"one place read again differs by {Figures.Value(repeats)} µm (one standard deviation; {Figures.Interval(repeats)}).");
+        Flags(answer.Flags, console);
+        Notes.Print(answer.Notes, console);
+    }
+
+    public static void Print(CoatReadingsNeeded needed, IAnsiConsole console)
+    {
+        var worst = needed.NeededAtWorst is { } most && most > needed.Needed ? $"; {most} where the gauge is as loose as it may be" : "";
+        Prose.Write(console, "", needed.Needed is { } count
+            ? $"{count} reading{(count == 1 ? "" : "s")} bring{(count == 1 ? "s" : "")} the mean within ±{Figures.Plain(needed.WantedUm)} µm in nine of ten cases{worst}."
+            : "More than a thousand readings: a closer gauge, or a wider wish.");
+        Prose.Write(console, "", $"One reading scatters by {Figures.Value(needed.SpreadUm)} µm (one standard deviation; {Figures.Interval(needed.SpreadUm)}).");
+        console.WriteLine();
+        Flags(needed.Flags, console);
+        Notes.Print(needed.Notes, console);
+    }
+
+    private static void Flags(IReadOnlyList<CoatFlag> flags, IAnsiConsole console)
+    {
+        if (flags.Count == 0)
+            return;
+        console.WriteLine("Look at these readings again");
+        foreach (var flag in flags.OrderBy(flag => flag.Used).Take(MostFlags))
+            Prose.Write(console, $"  line {flag.Line}, {flag.Column}: ", $"{flag.What} {flag.Remedy}");
+        if (flags.Count > MostFlags)
+            console.WriteLine($"  and {flags.Count - MostFlags} more; --json has them all.");
+        console.WriteLine();
+    }
+
+    private static string Words(params string?[] words) => string.Join(", ", words.Where(word => !string.IsNullOrEmpty(word)));
+}

@@ -1,0 +1,54 @@
+using System.Text.Json.Nodes;
+using Silkwright.Contracts;
+using Silkwright.Estimates;
+
+namespace Silkwright.Web.Api;
+
+/// <summary>Coats learnt from readings: tables in a body in, the shell's documents out. Nothing is kept.</summary>
+internal static class CoatEndpoints
+{
+    public static void Map(IEndpointRouteBuilder api)
+    {
+        Post(api, "/coat/predict", "The thickness each coat of a table will read, learnt from readings",
+            "Body: {\"readings\": a table as one text, \"cases\": a table as one text, \"without\": [shops that share nothing]?}. Columns: docs/engines/coating.md.",
+            (body, cancel) => CoatDocument.Of(CoatQuestion.Answer(Readings(body), CoatTable.Cases(Table(body, "cases"), "cases"), Names(body, "without"), cancel)));
+        Post(api, "/coat/readings", "How many readings bring their mean as near as is wanted",
+            "Body: {\"readings\": a table as one text, \"wanted\": \"2um\"}.",
+            (body, cancel) => CoatReadingsDocument.Of(CoatReadingsQuestion.Answer(Readings(body), WantedUm(body), cancel)));
+    }
+
+    private static IReadOnlyList<CoatRow> Readings(JsonObject body) => CoatTable.Readings(Table(body, "readings"), "readings");
+
+    private static string Table(JsonObject body, string name) =>
+        Documents.Text(body, name) ?? throw new InputProblemException(new Problem($"There are no {name}.", name, "Send the table's text as one JSON string."));
+
+    private static double WantedUm(JsonObject body)
+    {
+        var problems = new ProblemList();
+        var um = QuantityText.Read(Documents.Text(body, "wanted") ?? "", QuantityKind.Thickness, "wanted", problems);
+        problems.ThrowIfAny();
+        return um!.Value;
+    }
+
+    private static string[] Names(JsonObject body, string name)
+    {
+        if (body[name] is null)
+            return [];
+        if (body[name] is JsonArray list && list.All(entry => entry is JsonValue value && value.TryGetValue<string>(out _)))
+            return [.. list.Select(entry => entry!.GetValue<string>())];
+        throw new InputProblemException(new Problem("This must be a list of names.", name, "Write it as [\"one shop\", \"another\"]."));
+    }
+
+    private static void Post(IEndpointRouteBuilder api, string path, string summary, string description, Func<JsonObject, CancellationToken, JsonObject> answer) => api
+        .MapPost(path, async (HttpRequest request, CancellationToken cancel) =>
+        {
+            var body = await Documents.ReadAsync(request, cancel);
+            return Documents.Ok(await Task.Run(() => answer(body, cancel), cancel));
+        })
+        .Accepts<JsonObject>("application/json")
+        .WithSummary(summary)
+        .WithDescription(description)
+        .Produces<JsonObject>()
+        .ProducesProblem(StatusCodes.Status400BadRequest)
+        .DisableAntiforgery();
+}

@@ -1,0 +1,43 @@
+using Silkwright.Coating.Learning;
+using Silkwright.Estimates;
+
+namespace Silkwright.Contracts;
+
+/// <summary>What readings of coats say of other coats: <c>coat predict</c>.</summary>
+public static class CoatQuestion
+{
+    /// <param name="readings">All readings, of any shops.</param>
+    /// <param name="cases">Coats asked about.</param>
+    /// <param name="without">Shops that share nothing: they teach nobody else, and are answered out of their own readings alone.</param>
+    /// <param name="cancel">Stops the work.</param>
+    public static CoatAnswer Answer(IReadOnlyList<CoatRow> readings, IReadOnlyList<CoatRow> cases, IReadOnlyCollection<string>? without = null, CancellationToken cancel = default)
+    {
+        var taken = new CoatReadings(readings, without ?? []);
+        var shared = CoatHierarchy.Of(taken.Shared, cancel);
+        var alone = new Dictionary<string, CoatHierarchy>();
+        return new CoatAnswer
+        {
+            Cases = [.. cases.Select(row => (row, ModelOf(row).Expect(row.Coat), ModelOf(row).ExpectMean(row.Coat)))],
+            Effects = shared.Effects(),
+            RepeatabilityUm = Repeatability(taken.Used),
+            Given = readings.Count,
+            Used = taken.Used.Count,
+            Flags = taken.Flags,
+            Learnt = shared,
+            Notes = [.. CoatNotes.Of(taken, cases)],
+        };
+
+        CoatHierarchy ModelOf(CoatRow row)
+        {
+            if (!taken.OptedOut.Contains(row.Coat.Shop))
+                return shared;
+            if (!alone.TryGetValue(row.Coat.Shop, out var own))
+                alone[row.Coat.Shop] = own = CoatHierarchy.Of(taken.Own(row.Coat.Shop), cancel);
+            return own;
+        }
+    }
+
+    /// <summary>Of places that are named and were read again. [µm]</summary>
+    internal static Estimate? Repeatability(IEnumerable<CoatRow> rows) => PlaceRepeats.Of(
+        rows.Where(row => row is { Coat.Screen: not null, Point: not null }).Select(row => ((row.Coat.Shop, row.Coat.Screen, row.Point, row.MeasuredOn), row.EomUm!.Value)));
+}

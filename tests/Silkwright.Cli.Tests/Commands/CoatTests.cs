@@ -1,0 +1,41 @@
+using Silkwright.Cli.Tests.Schema;
+
+namespace Silkwright.Cli.Tests.Commands;
+
+public sealed class CoatTests : IDisposable
+{
+    private readonly TemporaryFolder folder = new();
+
+    public void Dispose() => folder.Dispose();
+
+    [Theory]
+    [InlineData("coat-predict.json", "predict", "--cases", "coat-cases.csv")]
+    [InlineData("coat-readings.json", "readings", "--wanted", "1um")]
+    public async Task The_document_is_as_its_schema_says(string schema, string verb, string option, string value)
+    {
+        var run = await ShellRun.Of("coat", verb, "--readings", House.Of("demo", "coat-readings.csv"), option, value.EndsWith(".csv", StringComparison.Ordinal) ? House.Of("demo", value) : value, "--json");
+
+        Assert.Equal((0, ""), (run.ExitCode, run.Error));
+        Assert.Empty(SchemaCheck.Faults(schema, run.Document));
+        Assert.NotNull(run.Document["gauge"]!["repeatabilityUm"]);
+    }
+
+    [Fact]
+    public async Task A_coat_thinner_than_its_mesh_ends_with_2_and_its_line()
+    {
+        var readings = folder.Write("readings.csv", "shop,operator,trough,emulsion,solidsPercent,meshCountPerCm,threadUm,printPasses,squeegeePasses,eomUm,meshUm,totalUm\nA,B,c,D,38,61,64,2,1,,99,90\n");
+        var run = await ShellRun.Of("coat", "predict", "--readings", readings, "--cases", House.Of("demo", "coat-cases.csv"));
+
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Contains("line 2, column 12", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_person_reads_the_answer_before_the_table_of_groups()
+    {
+        var run = await ShellRun.Of("coat", "predict", "--readings", House.Of("demo", "coat-readings.csv"), "--cases", House.Of("demo", "coat-cases.csv"));
+
+        Assert.Equal(0, run.ExitCode);
+        Assert.True(run.Output.IndexOf("nine of ten", StringComparison.Ordinal) < run.Output.IndexOf("lays otherwise", StringComparison.Ordinal));
+    }
+}
