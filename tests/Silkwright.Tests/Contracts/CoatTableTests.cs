@@ -41,7 +41,7 @@ public sealed class CoatTableTests
     [InlineData("Harbour,Ada,long,Copper,38,61,64,2,1,,,,,,,,,", 10, "totalUm")]
     [InlineData("Harbour,Ada,long,Copper,38,61,64,2,1,-8,,,,,,,,", 10, "zero")]
     [InlineData("Harbour,Ada,long,Copper,38,61,64,2,1,14,,,H1,1,1,112,98,", 17, "swapped")]
-    [InlineData("Harbour,Ada,long,Copper,38,61,64,2,1,14,| P,,,,,,,", 11, "first stroke")]
+    [InlineData("Harbour,Ada,long,Copper,38,61,64,2,1,14,p P,,,,,,,", 11, "first stroke")]
     [InlineData(",Ada,long,Copper,38,61,64,2,1,14,,,,,,,,", 1, "shop")]
     public void A_row_that_cannot_be_is_refused_with_line_column_and_remedy(string row, int column, string remedy)
     {
