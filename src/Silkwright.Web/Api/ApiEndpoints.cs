@@ -17,5 +17,6 @@ internal static class ApiEndpoints
         CatalogueEndpoints.Map(api);
         JobEndpoints.Map(api);
         ScreenEndpoints.Map(api);
+        GaugeEndpoints.Map(api);
     }
 }

@@ -62,7 +62,7 @@ public static class GaugeStudyDocument
     {
         document["repeatabilityUm"] = DocumentJson.Of(figures.RepeatabilityUm);
         document["operatorUm"] = DocumentJson.Of(figures.OperatorUm);
-        document["interactionUm"] = DocumentJson.Of(figures.InteractionUm);
+        document.AddIfThere("interactionUm", figures.InteractionUm is { } interaction ? DocumentJson.Of(interaction) : null);
         document["reproducibilityUm"] = DocumentJson.Of(figures.ReproducibilityUm);
         document["gaugeUm"] = DocumentJson.Of(figures.GaugeUm);
         document["partUm"] = DocumentJson.Of(figures.PartUm);

@@ -13,8 +13,8 @@ public sealed record StudyFigures
     /// <summary>Hands that read high or low throughout.</summary>
     public required Estimate OperatorUm { get; init; }
 
-    /// <summary>Hands that read high or low on some parts.</summary>
-    public required Estimate InteractionUm { get; init; }
+    /// <summary>Hands that read high or low on some parts; none where that was pooled with repeatability, or can't be told from it.</summary>
+    public Estimate? InteractionUm { get; init; }
 
     /// <summary>What another hand adds: operator and interaction.</summary>
     public required Estimate ReproducibilityUm { get; init; }

@@ -17,15 +17,17 @@ internal static class StudySpread
         anova.Variances,
         [anova.Part, anova.Operator, anova.Interaction ?? new AnovaRow(0, 0), anova.Error],
         squares => anova.VariancesOf(squares[0], squares[1], squares[2], squares[3]),
+        anova is { Interaction: not null, IsPooled: false },
         seed);
 
     /// <param name="found">The variances by restricted maximum likelihood.</param>
     /// <param name="sums">Of the same readings.</param>
     /// <param name="seed">Of the draws.</param>
     public static StudyFigures Of(VarianceParts found, FittedSums sums, int seed) => Figures(
-        found, [sums.Part, sums.Operator, sums.Interaction, sums.Error], squares => sums.VariancesOf(squares[0], squares[1], squares[2], squares[3]), seed);
+        found, [sums.Part, sums.Operator, sums.Interaction, sums.Error], squares => sums.VariancesOf(squares[0], squares[1], squares[2], squares[3]),
+        sums.Interaction.Freedom > 0, seed);
 
-    private static StudyFigures Figures(VarianceParts found, AnovaRow[] rows, Func<double[], VarianceParts> of, int seed)
+    private static StudyFigures Figures(VarianceParts found, AnovaRow[] rows, Func<double[], VarianceParts> of, bool interaction, int seed)
     {
         var random = new Random(seed);
         var drawn = new VarianceParts[Draws];
@@ -36,7 +38,7 @@ internal static class StudySpread
             Variances = found,
             RepeatabilityUm = Deviation(parts => parts.Repeatability),
             OperatorUm = Deviation(parts => parts.Operator),
-            InteractionUm = Deviation(parts => parts.Interaction),
+            InteractionUm = interaction ? Deviation(parts => parts.Interaction) : null,
             ReproducibilityUm = Deviation(parts => parts.Reproducibility),
             GaugeUm = Deviation(parts => parts.Gauge),
             PartUm = Deviation(parts => parts.Part),
