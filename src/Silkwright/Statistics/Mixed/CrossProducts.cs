@@ -5,6 +5,8 @@ namespace Silkwright.Statistics.Mixed;
 internal sealed class CrossProducts
 {
     private readonly bool[] across;
+    private readonly List<(int At, double Value)> own = [];
+    private readonly List<(int At, double Value)> crossing = [];
 
     public CrossProducts(MixedModel model)
     {
@@ -29,6 +31,21 @@ internal sealed class CrossProducts
         LogWeights = model.Weights?.Sum(Math.Log) ?? 0;
         Freedom = model.Freedom;
         BelievedSquares = model.Residual is { } residual ? residual.Freedom * residual.Variance : 0;
+    }
+
+    /// <summary>These products with one row more; only its block is another. The terms' rows are those before it.</summary>
+    private CrossProducts(CrossProducts before, MixedRow row)
+    {
+        (Nesting, FixedCount, Border, BorderEffects, BorderOffsets, across) = (before.Nesting, before.FixedCount, before.Border, before.BorderEffects, before.BorderOffsets, before.across);
+        (Rows, Freedom, LogWeights, BelievedSquares) = (before.Rows + 1, before.Freedom + 1, before.LogWeights + Math.Log(row.Weight), before.BelievedSquares);
+        BorderProducts = (double[])before.BorderProducts.Clone();
+        BlockOfLevel = [.. before.BlockOfLevel];
+        OffsetOfLevel = [.. before.OffsetOfLevel];
+        Terms = [.. before.Terms.Select((term, t) => row.Random[t].Level == term.Levels ? term with { Levels = term.Levels + 1 } : term)];
+        var block = row.Random[Nesting.Within[0]].Level;
+        Blocks = block < before.Blocks.Length ? [.. before.Blocks] : [.. before.Blocks, new Block(0, [], [.. Enumerable.Range(BorderEffects, FixedCount + 1)])];
+        Blocks[block] = Grown(Blocks[block], block, row);
+        Add(Blocks[block], row.Weight, row.Response, t => row.Random[t].Level, (t, c) => row.Random[t].Columns[c], c => row.Fixed[c]);
     }
 
     public IReadOnlyList<RandomTerm> Terms { get; }
@@ -68,6 +85,18 @@ internal sealed class CrossProducts
     /// <summary>Squares that the belief of the residual variance is worth.</summary>
     public double BelievedSquares { get; }
 
+    /// <summary>With one row more. Its block alone is another.</summary>
+    /// <exception cref="ArgumentException">The row brings a new level of a term that crosses the blocks, or one that lies in another block.</exception>
+    public CrossProducts With(MixedRow row)
+    {
+        var block = row.Random[Nesting.Within[0]].Level;
+        if (Nesting.Across.Any(t => row.Random[t].Level >= Terms[t].Levels) || Nesting.Within.Any(t => row.Random[t].Level > Terms[t].Levels))
+            throw new ArgumentException("A new level of a term that crosses the others needs a fit of all rows.", nameof(row));
+        if (Nesting.Within.Any(t => row.Random[t].Level < Terms[t].Levels && BlockOfLevel[t][row.Random[t].Level] is >= 0 and var its && its != block))
+            throw new ArgumentException("A level belongs to one level of the outer term.", nameof(row));
+        return new CrossProducts(this, row);
+    }
+
     /// <summary>Whether a term's effects are in the border.</summary>
     public bool IsAcross(int term) => across[term];
 
@@ -104,6 +133,36 @@ internal sealed class CrossProducts
         return [.. Enumerable.Range(0, outer.Levels).Select(level => new Block(size[level], groups[level], At(touched[level])))];
     }
 
+    /// <summary>A block with room for the levels that a row brings.</summary>
+    private Block Grown(Block before, int block, MixedRow row)
+    {
+        var (groups, size) = (before.Groups.ToList(), before.Size);
+        foreach (var t in Nesting.Within)
+        {
+            var level = row.Random[t].Level;
+            if (level < BlockOfLevel[t].Length && BlockOfLevel[t][level] >= 0 && (t != Nesting.Within[0] || before.Size > 0))
+                continue;
+            groups.Add(new Group(t, level, size));
+            BlockOfLevel[t] = Placed(BlockOfLevel[t], level, block, none: -1);
+            OffsetOfLevel[t] = Placed(OffsetOfLevel[t], level, size, none: 0);
+            size += Terms[t].Width;
+        }
+
+        var touched = new SortedSet<int>(before.At);
+        foreach (var t in Nesting.Across)
+            touched.UnionWith(Enumerable.Range(BorderOffsets[t] + (row.Random[t].Level * Terms[t].Width), Terms[t].Width));
+        return before.Within(size, groups, [.. touched]);
+    }
+
+    private static int[] Placed(int[] values, int at, int value, int none)
+    {
+        var placed = new int[Math.Max(values.Length, at + 1)];
+        values.CopyTo(placed, 0);
+        Array.Fill(placed, none, values.Length, placed.Length - values.Length);
+        placed[at] = value;
+        return placed;
+    }
+
     /// <summary>The border's columns that a block has anything to do with: the levels it touches, and X and y.</summary>
     private int[] At(SortedSet<int> firsts)
     {
@@ -121,45 +180,50 @@ internal sealed class CrossProducts
     private void Add(MixedModel model)
     {
         var outer = Terms[Nesting.Within[0]];
-        var own = new List<(int At, double Value)>();
-        var border = new List<(int At, double Value)>();
-        for (var row = 0; row < Rows; row++)
-        {
-            own.Clear();
-            border.Clear();
-            var weight = Math.Sqrt(model.Weights?[row] ?? 1);
-            foreach (var t in Nesting.Within)
-            {
-                for (var c = 0; c < Terms[t].Width; c++)
-                    own.Add((OffsetOfLevel[t][Terms[t].LevelOfRow[row]] + c, weight * Terms[t].Columns[c][row]));
-            }
-
-            foreach (var t in Nesting.Across)
-            {
-                for (var c = 0; c < Terms[t].Width; c++)
-                    border.Add((BorderOffsets[t] + (Terms[t].LevelOfRow[row] * Terms[t].Width) + c, weight * Terms[t].Columns[c][row]));
-            }
-
-            for (var c = 0; c < FixedCount; c++)
-                border.Add((BorderEffects + c, weight * model.Fixed[c][row]));
-            border.Add((Border - 1, weight * model.Response[row]));
-            Add(Blocks[outer.LevelOfRow[row]], own, border);
-        }
+        var at = 0;
+        Func<int, int> level = t => Terms[t].LevelOfRow[at];
+        Func<int, int, double> column = (t, c) => Terms[t].Columns[c][at];
+        Func<int, double> fixedColumn = c => model.Fixed[c][at];
+        for (; at < Rows; at++)
+            Add(Blocks[outer.LevelOfRow[at]], model.Weights?[at] ?? 1, model.Response[at], level, column, fixedColumn);
     }
 
-    private void Add(Block block, List<(int At, double Value)> own, List<(int At, double Value)> border)
+    private void Add(Block block, double weight, double response, Func<int, int> level, Func<int, int, double> column, Func<int, double> fixedColumn)
+    {
+        var root = Math.Sqrt(weight);
+        own.Clear();
+        crossing.Clear();
+        foreach (var t in Nesting.Within)
+        {
+            for (var c = 0; c < Terms[t].Width; c++)
+                own.Add((OffsetOfLevel[t][level(t)] + c, root * column(t, c)));
+        }
+
+        foreach (var t in Nesting.Across)
+        {
+            for (var c = 0; c < Terms[t].Width; c++)
+                crossing.Add((BorderOffsets[t] + (level(t) * Terms[t].Width) + c, root * column(t, c)));
+        }
+
+        for (var c = 0; c < FixedCount; c++)
+            crossing.Add((BorderEffects + c, root * fixedColumn(c)));
+        crossing.Add((Border - 1, root * response));
+        Add(block);
+    }
+
+    private void Add(Block block)
     {
         foreach (var (i, value) in own)
         {
             foreach (var (j, other) in own)
                 block.Products[(i * block.Size) + j] += value * other;
-            foreach (var (j, other) in border)
+            foreach (var (j, other) in crossing)
                 block.WithBorder[(i * block.At.Length) + block.Place(j)] += value * other;
         }
 
-        foreach (var (i, value) in border)
+        foreach (var (i, value) in crossing)
         {
-            foreach (var (j, other) in border)
+            foreach (var (j, other) in crossing)
                 BorderProducts[(i * Border) + j] += value * other;
         }
     }
@@ -185,6 +249,20 @@ internal sealed class CrossProducts
 
         /// <summary>size x At.Length.</summary>
         public double[] WithBorder { get; } = new double[size * at.Length];
+
+        /// <summary>The same products in a block of more columns.</summary>
+        public Block Within(int newSize, List<Group> newGroups, int[] newAt)
+        {
+            var grown = new Block(newSize, newGroups, newAt);
+            for (var i = 0; i < size; i++)
+            {
+                Products.AsSpan(i * size, size).CopyTo(grown.Products.AsSpan(i * newSize));
+                for (var k = 0; k < at.Length; k++)
+                    grown.WithBorder[(i * newAt.Length) + grown.Place(at[k])] = WithBorder[(i * at.Length) + k];
+            }
+
+            return grown;
+        }
 
         public int Place(int column) => Array.BinarySearch(at, column);
     }

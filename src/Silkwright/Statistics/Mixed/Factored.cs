@@ -22,21 +22,28 @@ internal sealed class Factored
     private readonly RelativeFactors factors;
     private readonly double[][] lowers;
     private readonly double[][] solved;
+    private readonly double[] blockLogs;
+    private readonly double[] left;
     private readonly double[] border;
     private double[]? borderInverse;
 
     /// <exception cref="ArgumentException">A fixed effect's column is a combination of others.</exception>
     public Factored(CrossProducts products, RelativeFactors factors)
+        : this(products, factors, new double[products.Blocks.Length][], new double[products.Blocks.Length][], new double[products.Blocks.Length], null)
     {
-        (this.products, this.factors) = (products, factors);
-        lowers = new double[products.Blocks.Length][];
-        solved = new double[products.Blocks.Length][];
+    }
+
+    private Factored(CrossProducts products, RelativeFactors factors, double[][] lowers, double[][] solved, double[] blockLogs, double[]? taken)
+    {
+        (this.products, this.factors, this.lowers, this.solved, this.blockLogs) = (products, factors, lowers, solved, blockLogs);
         var (n, m) = (products.Border, products.BorderEffects);
         border = (double[])products.BorderProducts.Clone();
         Scale(border, n, columns: true, rows: true);
         for (var i = 0; i < m; i++)
             border[(i * n) + i] += 1;
-        var logs = EliminateBlocks();
+        left = taken ?? EliminateBlocks();
+        Factor.AddTimes(border, left, 1);
+        var logs = blockLogs.Sum();
         if (!Factor.Cholesky(border, n, n - 1, Collinear))
             throw new ArgumentException("A fixed effect cannot be told from the others: its column is a combination of theirs.");
         var y = border.AsSpan((n - 1) * n, n);
@@ -49,6 +56,28 @@ internal sealed class Factored
         Criterion = logs - products.LogWeights + (products.Freedom * (1 + Math.Log(2 * Math.PI * ResidualVariance)));
         BorderSolution = y[..(n - 1)].ToArray();
         Factor.Backward(border, n, n - 1, BorderSolution, 1);
+    }
+
+    /// <summary>The same factors, and products that differ in one block: that block alone is eliminated again.</summary>
+    public Factored With(CrossProducts changed, int block)
+    {
+        var count = changed.Blocks.Length;
+        var taken = (double[])left.Clone();
+        if (block < products.Blocks.Length)
+        {
+            // What the block took from the border comes back.
+            var back = new double[taken.Length];
+            Factor.TakeProduct(back, products.Border, products.Blocks[block].At, solved[block], products.Blocks[block].Size);
+            Factor.AddTimes(taken, back, -1);
+        }
+
+        double[][] newLowers = new double[count][], newSolved = new double[count][];
+        var newLogs = new double[count];
+        lowers.CopyTo(newLowers, 0);
+        solved.CopyTo(newSolved, 0);
+        blockLogs.CopyTo(newLogs, 0);
+        Eliminate(changed, factors, block, taken, newLowers, newSolved, newLogs);
+        return new Factored(changed, factors, newLowers, newSolved, newLogs, taken);
     }
 
     /// <summary>−2 log of the restricted likelihood at its best residual variance and fixed effects.</summary>
@@ -133,23 +162,23 @@ internal sealed class Factored
         return Packed(slopes);
     }
 
-    private double EliminateBlocks()
+    /// <summary>What the blocks take from the border.</summary>
+    private double[] EliminateBlocks()
     {
-        var sums = new (double[] Border, double Logs)[Parts];
+        var sums = new double[Parts][];
         ForParts((part, first, end) =>
         {
             var sum = new double[border.Length];
-            var logs = 0.0;
             for (var b = first; b < end; b++)
-                logs += Eliminate(b, sum);
-            sums[part] = (sum, logs);
+                Eliminate(products, factors, b, sum, lowers, solved, blockLogs);
+            sums[part] = sum;
         });
-        foreach (var (sum, _) in sums)
-            Factor.AddTimes(border, sum, 1);
-        return sums.Sum(s => s.Logs);
+        foreach (var sum in sums.Skip(1))
+            Factor.AddTimes(sums[0], sum, 1);
+        return sums[0];
     }
 
-    private double Eliminate(int b, double[] sum)
+    private static void Eliminate(CrossProducts products, RelativeFactors factors, int b, double[] sum, double[][] lowers, double[][] solved, double[] blockLogs)
     {
         var block = products.Blocks[b];
         var (size, columns) = (block.Size, block.At.Length);
@@ -163,7 +192,7 @@ internal sealed class Factored
             factors.ScaleRows(group.Term, c, columns, group.Offset);
         }
 
-        ScaleTouched(block, c);
+        ScaleTouched(products, factors, block, c);
         for (var i = 0; i < size; i++)
             t[(i * size) + i] += 1;
         _ = Factor.Cholesky(t, size, size, 0);
@@ -173,7 +202,7 @@ internal sealed class Factored
         var logs = 0.0;
         for (var i = 0; i < size; i++)
             logs += 2 * Math.Log(t[(i * size) + i]);
-        return logs;
+        blockLogs[b] = logs;
     }
 
     /// <summary>Scales the border's effects of a matrix's columns, rows or both.</summary>
@@ -193,17 +222,17 @@ internal sealed class Factored
     }
 
     /// <summary>Scales the columns of touched border effects.</summary>
-    private void ScaleTouched(CrossProducts.Block block, Span<double> matrix)
+    private static void ScaleTouched(CrossProducts products, RelativeFactors factors, CrossProducts.Block block, Span<double> matrix)
     {
         for (var k = 0; k < block.At.Length && block.At[k] < products.BorderEffects;)
         {
-            var t = TermAcross(block.At[k]);
+            var t = TermAcross(products, factors, block.At[k]);
             factors.ScaleColumns(t, matrix, block.At.Length, k);
             k += factors.Widths[t];
         }
     }
 
-    private int TermAcross(int column) =>
+    private static int TermAcross(CrossProducts products, RelativeFactors factors, int column) =>
         products.Nesting.Across.First(t => column >= products.BorderOffsets[t] && column < products.BorderOffsets[t] + (products.Terms[t].Levels * factors.Widths[t]));
 
     /// <summary>v of a block: T⁻¹ C v of the border.</summary>
@@ -263,7 +292,7 @@ internal sealed class Factored
         var with = (double[])block.WithBorder.Clone();
         foreach (var group in block.Groups)
             factors.ScaleColumns(group.Term, own, size, group.Offset);
-        ScaleTouched(block, with);
+        ScaleTouched(products, factors, block, with);
         foreach (var group in block.Groups)
         {
             var q = factors.Widths[group.Term];
@@ -287,7 +316,7 @@ internal sealed class Factored
             factors.ScaleRows(group.Term, raw, columns, group.Offset);
         for (var k = 0; k < columns && block.At[k] < products.BorderEffects;)
         {
-            var t = TermAcross(block.At[k]);
+            var t = TermAcross(products, factors, block.At[k]);
             var q = factors.Widths[t];
             for (var i = 0; i < q; i++)
             {

@@ -16,11 +16,8 @@ public sealed class MixedFit
     private readonly Factored factored;
     private readonly double[][] sizes;
 
-    private MixedFit(double[][] sizes, CrossProducts products, RelativeFactors factors)
-    {
-        (this.sizes, this.products, this.factors) = (sizes, products, factors);
-        factored = new Factored(products, factors);
-    }
+    private MixedFit(double[][] sizes, CrossProducts products, RelativeFactors factors, Factored factored) =>
+        (this.sizes, this.products, this.factors, this.factored) = (sizes, products, factors, factored);
 
     /// <summary>−2 log of the restricted likelihood.</summary>
     public double Criterion => factored.Criterion;
@@ -111,7 +108,7 @@ public sealed class MixedFit
         var sizes = model.Random.Select(term => term.Columns.Select(Size).ToArray()).ToArray();
         var products = new CrossProducts(model with { Random = [.. model.Random.Select((term, t) => Scaled(term, sizes[t]))] });
         var search = new RatioSearch(model.Random, sizes);
-        var found = QuasiNewton.Minimum(
+        var found = search.Start.Count == 0 ? [] : QuasiNewton.Minimum(
             at =>
             {
                 cancel.ThrowIfCancellationRequested();
@@ -124,8 +121,24 @@ public sealed class MixedFit
             bend: 1,
             Settled,
             MostSteps);
-        return new MixedFit(sizes, products, search.Factors(found));
+        var factors = search.Factors(found);
+        return new MixedFit(sizes, products, factors, new Factored(products, factors));
     }
+
+    /// <summary>The fit with one row more and the ratios of the spreads kept: as all rows would give it, by the work of one block.</summary>
+    /// <exception cref="ArgumentException">The row's sizes are others, or it brings a new level of a term that crosses the blocks: fit all rows.</exception>
+    public MixedFit With(MixedRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        if (row.Random.Count != sizes.Length || row.Fixed.Count != products.FixedCount || !(row.Weight > 0) || !double.IsFinite(row.Weight) || !double.IsFinite(row.Response))
+            throw new ArgumentException("A row has the model's fixed columns, a level of every term and numbers alone.", nameof(row));
+        var scaled = row with { Random = [.. row.Random.Select((term, t) => (term.Level, (IReadOnlyList<double>)[.. term.Columns.Select((value, c) => value / sizes[t][c])]))] };
+        var changed = products.With(scaled);
+        return new MixedFit(sizes, changed, factors, factored.With(changed, row.Random[products.Nesting.Within[0]].Level));
+    }
+
+    /// <summary>Whether a term's levels cross the blocks, so that a new one of them needs a fit of all rows.</summary>
+    public bool Crosses(int term) => products.IsAcross(term);
 
     private double[] UnitEffects(int term, int level)
     {

@@ -53,6 +53,53 @@ public sealed class MixedExpectationTests
         }
     }
 
+    /// <summary>A known shop and hand, a hand without rows yet, a shop without rows yet, a shop that is new, and each of them again: the plain equations over all rows tell the same.</summary>
+    [Theory]
+    [InlineData(21, true, false)]
+    [InlineData(22, true, true)]
+    [InlineData(23, false, true)]
+    public void Rows_added_one_by_one_count_as_if_they_had_been_there(int seed, bool withFixed, bool believed)
+    {
+        var random = new Random(seed);
+        var (model, ratios) = Drawn(random, withFixed, believed);
+        model = model with { Random = [.. model.Random.Select((term, t) => term with { Prior = new RatioPrior(ratios[t]) })] };
+        var fit = MixedFit.Of(model, TestContext.Current.CancellationToken);
+        foreach (var (shop, hand) in new[] { (0, 1), (2, 12), (5, 13), (5, 13), (6, 14), (6, 15), (2, 12), (0, 0) })
+        {
+            var (kind, x, y, weight) = (random.Next(3), 5 * random.NextDouble(), 9 * random.NextDouble(), 0.5 + random.NextDouble());
+            fit = fit.With(new MixedRow(y, withFixed ? [1, x] : [], [(shop, [1]), (hand, [1]), (kind, [x])], weight));
+            model = Longer(model, y, withFixed ? [1, x] : [], [shop, hand, kind], [1, 1, x], weight);
+            var plain = new Plain(model, ratios);
+            Assert.Equal(plain.Criterion, fit.Criterion, 1e-6);
+            Assert.Equal(plain.ResidualVariance, fit.ResidualVariance, 1e-9);
+            foreach (var levels in new int?[][] { [shop, hand, kind], [0, 1, 0], [null, null, 1] })
+            {
+                var (mean, variance) = fit.Expect(withFixed ? [1, 2] : [], [.. levels.Select((level, t) => (level, (IReadOnlyList<double>)[t == 2 ? 2.0 : 1]))]);
+                var (plainMean, plainVariance) = plain.Expect([1, 2], levels, [1, 1, 2]);
+                Assert.Equal(plainMean, mean, 1e-8);
+                Assert.Equal(plainVariance, variance, 1e-8);
+            }
+        }
+    }
+
+    [Fact]
+    public void A_row_that_only_a_whole_fit_can_take_in_is_refused()
+    {
+        var (model, _) = Drawn(new Random(5), withFixed: false, believed: true);
+        var fit = MixedFit.Of(model, TestContext.Current.CancellationToken);
+        _ = Assert.Throws<ArgumentException>(() => fit.With(new MixedRow(1, [], [(0, [1]), (0, [1]), (3, [1])])));
+        _ = Assert.Throws<ArgumentException>(() => fit.With(new MixedRow(1, [], [(1, [1]), (0, [1]), (0, [1])])));
+        _ = Assert.Throws<ArgumentException>(() => fit.With(new MixedRow(double.NaN, [], [(0, [1]), (0, [1]), (0, [1])])));
+    }
+
+    private static MixedModel Longer(MixedModel model, double y, double[] fixedRow, int[] levels, double[] columns, double weight) => model with
+    {
+        Response = [.. model.Response, y],
+        Fixed = [.. model.Fixed.Select((column, c) => (IReadOnlyList<double>)[.. column, fixedRow[c]])],
+        Weights = [.. model.Weights!, weight],
+        Random = [.. model.Random.Select((term, t) => term with { LevelOfRow = [.. term.LevelOfRow, levels[t]], Levels = Math.Max(term.Levels, levels[t] + 1), Columns = [[.. term.Columns[0], columns[t]]] })],
+    };
+
     private static (MixedModel Model, double[] Ratios) Drawn(Random random, bool withFixed, bool believed)
     {
         const int rows = 40;
