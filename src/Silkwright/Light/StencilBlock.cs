@@ -11,8 +11,6 @@ namespace Silkwright.Light;
 /// </remarks>
 internal static class StencilBlock
 {
-    private const int Lanes = 16;
-
     /// <summary>Lanes that wait before new photons are begun.</summary>
     private const int LanesToBegin = 3;
 
@@ -28,11 +26,6 @@ internal static class StencilBlock
     /// <summary>Nearer to level than this no direction is reckoned with.</summary>
     private const float Level = 1e-7f;
 
-    /// <summary>Places on a way between two events that its dose is told at: four halve the dose's errors for a tenth of the time.</summary>
-    private const int PlacesTold = 4;
-
-    private static readonly Vector512<float> Never = Vector512.Create(float.PositiveInfinity);
-
     /// <param name="t">The stencil.</param>
     /// <param name="keys">Four words made of the seed and the batch's number.</param>
     /// <param name="photons">How many.</param>
@@ -42,7 +35,7 @@ internal static class StencilBlock
     {
         var (zero, one, half) = (Vector512<float>.Zero, Vector512<float>.One, Vector512.Create(0.5f));
         var tally = new StencilTally { Photons = photons };
-        var told = new Told();
+        var told = new StencilTelling(t, tally, stackalloc int[2 * StencilTelling.Lanes], stackalloc float[3 * StencilTelling.Lanes]);
         var launch = new StencilLaunch(t, keys);
         var random = default(LaneRandom);
         var (u, v, z, x) = (zero, zero, zero, zero);
@@ -103,16 +96,16 @@ internal static class StencilBlock
             var ahead = Vector512.ConditionalSelect(down, Vector512.Shuffle(t.Bottom, layer) - z, z - Vector512.Shuffle(t.Top, layer));
             // A photon that was thrown back into the film has nothing above it.
             var toFlat = Vector512.Max(ahead, zero) / Vector512.Max(Vector512.Abs(dz), Vector512.Create(Level));
-            var (toWarp, toWeft, toFieldU, toFieldV) = (Never, Never, Never, Never);
+            var (toWarp, toWeft, toFieldU, toFieldV) = (LaneWeave.Never, LaneWeave.Never, LaneWeave.Never, LaneWeave.Never);
             var (heightOfWarp, heightOfWeft) = (zero, zero);
             if (t.HasThreads)
             {
                 heightOfWarp = z - Vector512.FusedMultiplyAdd(side, Vector512.Create(-t.Height), Vector512.Create(t.Middle));
                 heightOfWeft = z - Vector512.FusedMultiplyAdd(side, Vector512.Create(t.Height), Vector512.Create(t.Middle));
-                toWarp = Vector512.ConditionalSelect(inCoat, ToThread(u, heightOfWarp, du, dz, radius, inWarp), Never);
-                toWeft = Vector512.ConditionalSelect(inCoat, ToThread(v, heightOfWeft, dv, dz, radius, inWeft), Never);
-                toFieldU = Vector512.ConditionalSelect(inCoat, ToField(u, du, halfPitch), Never);
-                toFieldV = Vector512.ConditionalSelect(inCoat, ToField(v, dv, halfPitch), Never);
+                toWarp = Vector512.ConditionalSelect(inCoat, LaneWeave.ToThread(u, heightOfWarp, du, dz, radius, inWarp), LaneWeave.Never);
+                toWeft = Vector512.ConditionalSelect(inCoat, LaneWeave.ToThread(v, heightOfWeft, dv, dz, radius, inWeft), LaneWeave.Never);
+                toFieldU = Vector512.ConditionalSelect(inCoat, LaneWeave.ToField(u, du, halfPitch), LaneWeave.Never);
+                toFieldV = Vector512.ConditionalSelect(inCoat, LaneWeave.ToField(v, dv, halfPitch), LaneWeave.Never);
             }
 
             var far = Vector512.Min(Vector512.Min(Vector512.Min(toInteraction, toFlat), Vector512.Min(toWarp, toWeft)), Vector512.Min(toFieldU, toFieldV));
@@ -132,14 +125,7 @@ internal static class StencilBlock
             var tells = Vector512.AndNot(inCoat & alive, inThread);
             if (tells != zero)
             {
-                var lanes = (uint)Vector512.ExtractMostSignificantBits(tells);
-                var part = far * Vector512.Create(1f / PlacesTold);
-                var (at, paths) = (part * random.Next(), weight * part);
-                for (var place = 0; place < PlacesTold; place++, at += part)
-                {
-                    Tell(t, tally, told, lanes, Vector512.FusedMultiplyAdd(at, dz, z), Vector512.FusedMultiplyAdd(at, dx, x),
-                        Vector512.FusedMultiplyAdd(at, du, u), Vector512.FusedMultiplyAdd(at, dv, v), paths);
-                }
+                told.Tell((uint)Vector512.ExtractMostSignificantBits(tells), far, weight, random.Next(), (u, v, z, x), (du, dv, dz, dx));
             }
 
             // Onwards.
@@ -206,7 +192,7 @@ internal static class StencilBlock
                 var enters = flatPasses & Vector512.Equals(layer, Vector512.Create(t.Coat)).AsSingle();
                 if (t.HasThreads && enters != zero)
                 {
-                    var (fieldU, fieldV) = (FieldOf(u, t.Pitch), FieldOf(v, t.Pitch));
+                    var (fieldU, fieldV) = (LaneWeave.FieldOf(u, t.Pitch), LaneWeave.FieldOf(v, t.Pitch));
                     u = Vector512.ConditionalSelect(enters, Vector512.FusedMultiplyAdd(fieldU, Vector512.Create(-t.Pitch), u), u);
                     v = Vector512.ConditionalSelect(enters, Vector512.FusedMultiplyAdd(fieldV, Vector512.Create(-t.Pitch), v), v);
                     var fields = fieldU + fieldV;
@@ -254,77 +240,12 @@ internal static class StencilBlock
                 u = Vector512.ConditionalSelect(leavesU, Vector512.ConditionalSelect(Vector512.GreaterThan(du, zero), -halfPitch, halfPitch), u);
                 v = Vector512.ConditionalSelect(leavesV, Vector512.ConditionalSelect(Vector512.GreaterThan(dv, zero), -halfPitch, halfPitch), v);
                 side = Vector512.ConditionalSelect(crosses, -side, side);
-                inWarp = Vector512.ConditionalSelect(crosses, Within(u, z - Vector512.FusedMultiplyAdd(side, Vector512.Create(-t.Height), Vector512.Create(t.Middle)), radius), inWarp);
-                inWeft = Vector512.ConditionalSelect(crosses, Within(v, z - Vector512.FusedMultiplyAdd(side, Vector512.Create(t.Height), Vector512.Create(t.Middle)), radius), inWeft);
+                inWarp = Vector512.ConditionalSelect(crosses, LaneWeave.Within(u, z - Vector512.FusedMultiplyAdd(side, Vector512.Create(-t.Height), Vector512.Create(t.Middle)), radius), inWarp);
+                inWeft = Vector512.ConditionalSelect(crosses, LaneWeave.Within(v, z - Vector512.FusedMultiplyAdd(side, Vector512.Create(t.Height), Vector512.Create(t.Middle)), radius), inWeft);
             }
         }
 
         (tally.Back, tally.Backing, tally.Coat, tally.Threads, tally.Roulette) = (back.Total(), backing.Total(), coat.Total(), threads.Total(), roulette.Total());
         return tally;
-    }
-
-    /// <summary>To the surface of a round thread that runs across: out of it from within, into it from outside; never where it is missed.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector512<float> ToThread(
-        Vector512<float> across, Vector512<float> height, Vector512<float> acrossDirection, Vector512<float> heightDirection, Vector512<float> radius, Vector512<float> inside)
-    {
-        var zero = Vector512<float>.Zero;
-        var square = Vector512.Max(Vector512.FusedMultiplyAdd(acrossDirection, acrossDirection, heightDirection * heightDirection), Vector512.Create(1e-12f));
-        var towards = Vector512.FusedMultiplyAdd(across, acrossDirection, height * heightDirection);
-        var distance = Vector512.FusedMultiplyAdd(across, across, Vector512.FusedMultiplyAdd(height, height, -(radius * radius)));
-        var discriminant = Vector512.FusedMultiplyAdd(towards, towards, -(square * distance));
-        var root = Vector512.Sqrt(Vector512.Max(discriminant, zero));
-        var meets = inside | (Vector512.GreaterThan(discriminant, zero) & Vector512.LessThan(towards, zero));
-        var far = Vector512.Max((Vector512.ConditionalSelect(inside, root, -root) - towards) / square, zero);
-        return Vector512.ConditionalSelect(meets, far, Never);
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector512<float> ToField(Vector512<float> place, Vector512<float> direction, Vector512<float> halfPitch)
-    {
-        var size = Vector512.Max(Vector512.Abs(direction), Vector512.Create(1e-12f));
-        var ahead = Vector512.ConditionalSelect(Vector512.GreaterThan(direction, Vector512<float>.Zero), halfPitch - place, halfPitch + place);
-        return Vector512.Max(ahead, Vector512<float>.Zero) / size;
-    }
-
-    /// <summary>Number of the field that a place lies in.</summary>
-    private static Vector512<float> FieldOf(Vector512<float> place, float pitch) => Vector512.Floor((place * Vector512.Create(1 / pitch)) + Vector512.Create(0.5f));
-
-    private static Vector512<float> Within(Vector512<float> across, Vector512<float> height, Vector512<float> radius) =>
-        Vector512.LessThan(Vector512.FusedMultiplyAdd(across, across, height * height), radius * radius);
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Tell(
-        StencilTables t, StencilTally tally, Told told, uint lanes, Vector512<float> z, Vector512<float> x, Vector512<float> u, Vector512<float> v, Vector512<float> paths)
-    {
-        var zero = Vector512<float>.Zero;
-        var slice = Vector512.ConvertToInt32(Vector512.Min(Vector512.Max(z * Vector512.Create(t.DepthsPerUm), zero), Vector512.Create(StencilTally.Depths - 1f)));
-        var step = SidewaysSteps.Of(x);
-        var (shareU, shareV) = ((u * Vector512.Create(1 / t.Pitch)) + Vector512.Create(0.5f), (v * Vector512.Create(1 / t.Pitch)) + Vector512.Create(0.5f));
-        var openShare = 0.5f - (t.Radius / t.Pitch);
-        Vector512.CopyTo(slice, told.Slices);
-        Vector512.CopyTo(step, told.Steps);
-        Vector512.CopyTo(shareU, told.U);
-        Vector512.CopyTo(shareV, told.V);
-        Vector512.CopyTo(paths, told.Paths);
-        for (; lanes != 0; lanes &= lanes - 1)
-        {
-            var lane = BitOperations.TrailingZeroCount(lanes);
-            tally.Add(told.Slices[lane], told.Steps[lane], told.U[lane], told.V[lane], openShare, told.Paths[lane]);
-        }
-    }
-
-    /// <summary>Sixteen paths to be told, one by one.</summary>
-    private sealed class Told
-    {
-        public int[] Slices { get; } = new int[Lanes];
-
-        public int[] Steps { get; } = new int[Lanes];
-
-        public float[] U { get; } = new float[Lanes];
-
-        public float[] V { get; } = new float[Lanes];
-
-        public float[] Paths { get; } = new float[Lanes];
     }
 }
