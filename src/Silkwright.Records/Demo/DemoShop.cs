@@ -3,7 +3,7 @@ using Silkwright.Records.Store;
 
 namespace Silkwright.Records.Demo;
 
-/// <summary>Puts the invented shop, its catalogue, jobs, films and some screens' history into a store, once.</summary>
+/// <summary>Puts the invented shop, its catalogue, gauge readings, jobs, films and some screens' history into a store, once.</summary>
 public static class DemoShop
 {
     /// <summary>The shop's key.</summary>
@@ -30,6 +30,10 @@ public static class DemoShop
         var catalogueFile = Path.Combine(demoFolder, "catalogue.csv");
         if (File.Exists(catalogueFile) && await store.Catalogues.CurrentAsync(cancel) is null)
             _ = await store.Catalogues.SaveAsync(Contracts.CatalogueReader.Read(await File.ReadAllTextAsync(catalogueFile, cancel), catalogueFile), Loader, 0, cancel);
+
+        var gaugeFile = Path.Combine(demoFolder, "gauge-history.csv");
+        if (File.Exists(gaugeFile))
+            _ = await store.Gauging.KeepFileAsync(Contracts.GaugeReader.Read(await File.ReadAllTextAsync(gaugeFile, cancel), gaugeFile), Path.GetFileName(gaugeFile), Loader, ShopKey, cancel);
 
         var filmsMissing = new List<string>();
         var jobs = Directory.GetFiles(Path.Combine(demoFolder, "jobs"), "*.json").Order(StringComparer.Ordinal).ToList();
