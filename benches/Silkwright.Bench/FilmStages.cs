@@ -30,9 +30,31 @@ internal static class FilmStages
         Tell(clock, Say($"{film.Components.Image + film.Specks.Image} {film.Components.Gap + film.Specks.Gap}"));
     }
 
-    /// <summary>What takes the time: reading with components, zones, finest parts, widths. [s]</summary>
-    public static void Stages(string path)
+    /// <summary>Seconds of counting and of everything, and MiB at most, once a small film of the same kind has had all compiled.</summary>
+    public static void Warm(string small, string path)
     {
+        var options = new FilmOptions();
+        _ = FilmMeasurer.Count(small, options, null, CancellationToken.None);
+        _ = FilmMeasurer.Measure(small, options, null, TimeProvider.System, CancellationToken.None);
+        var (count, whole) = (double.MaxValue, double.MaxValue);
+        for (var run = 0; run < 2; run++)
+        {
+            var clock = Stopwatch.StartNew();
+            _ = FilmMeasurer.Count(path, options, null, CancellationToken.None);
+            count = Math.Min(count, clock.Elapsed.TotalSeconds);
+            clock.Restart();
+            _ = FilmMeasurer.Measure(path, options, null, TimeProvider.System, CancellationToken.None);
+            whole = Math.Min(whole, clock.Elapsed.TotalSeconds);
+        }
+
+        using var self = Process.GetCurrentProcess();
+        Console.WriteLine(Say($"{count:0.000} {whole:0.000} {self.PeakWorkingSet64 / BytesPerMiB:0}"));
+    }
+
+    /// <summary>What takes the time, once a small film of the same kind has had all compiled: reading with components, zones, finest parts, widths. [s]</summary>
+    public static void Stages(string small, string path)
+    {
+        _ = FilmMeasurer.Measure(small, new FilmOptions(), null, TimeProvider.System, CancellationToken.None);
         using var film = FilmFile.Open(path, new FilmOptions());
         var bits = new FilmBitmap(film.Header.WidthPx, film.Header.HeightPx);
         var clock = Stopwatch.StartNew();
@@ -54,8 +76,7 @@ internal static class FilmStages
     public static void Open(string path, IReadOnlyList<string> diameters)
     {
         using var film = FilmFile.Open(path, new FilmOptions());
-        var bits = new FilmBitmap(film.Header.WidthPx, film.Header.HeightPx);
-        _ = FilmComponents.Read(film, bits, null, CancellationToken.None);
+        var bits = FilmBitmap.Of(FilmFile.ReadBits(film, null, CancellationToken.None));
         var cells = new FilmCells(bits);
         using var self = Process.GetCurrentProcess();
         foreach (var diameter in diameters.Select(d => int.Parse(d, CultureInfo.InvariantCulture)))

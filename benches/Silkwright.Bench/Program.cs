@@ -24,8 +24,11 @@ switch (args)
     case ["film-heat", var film]:
         TilesBench.Heat(film);
         return 0;
-    case ["film-stages", var film]:
-        FilmStages.Stages(film);
+    case ["film-warm", var small, var film]:
+        FilmStages.Warm(small, film);
+        return 0;
+    case ["film-stages", var small, var film]:
+        FilmStages.Stages(small, film);
         return 0;
     case ["film-open", var film, .. var diameters]:
         FilmStages.Open(film, diameters);

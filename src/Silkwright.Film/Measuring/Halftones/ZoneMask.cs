@@ -11,7 +11,7 @@ internal static class ZoneMask
     private const double InnerReach = 0.71;
 
     /// <summary>Sites after which cells that have become all mask give up their memory.</summary>
-    private const int SitesTogether = 16_384;
+    private const int SitesTogether = 65_536;
 
     public static void Draw(SiteMap map, IReadOnlyList<int> sites, FilmBitmap mask)
     {
