@@ -44,6 +44,16 @@ internal static class GaugeEndpoints
         api.MapGet("/gauge/readings", async (GaugingRecords records, CancellationToken cancel) => Documents.Ok(KeptReadingsDocument.Of(await records.HistoryAsync(cancel: cancel))))
             .WithSummary("Every reading kept here, withdrawn ones too, and the coats they make as SHOP's readings")
             .Produces<JsonObject>();
+        api.MapPost("/gauge/readings/{number:int}/withdraw", async (int number, HttpRequest request, GaugingRecords records, CancellationToken cancel) =>
+            {
+                await records.WithdrawAsync(number, request.Query["by"].ToString(), request.Query["why"].ToString(), cancel: cancel);
+                return Documents.Ok(KeptReadingsDocument.Of(await records.HistoryAsync(cancel: cancel)));
+            })
+            .WithSummary("Takes a reading back: it stays on record and counts no more")
+            .WithDescription("In the address: by, the person's name, and why.")
+            .Produces<JsonObject>()
+            .ProducesProblem(StatusCodes.Status400BadRequest)
+            .DisableAntiforgery();
     }
 
     private static void Post(IEndpointRouteBuilder api, string path, string summary, Func<GaugeFile, GivenTexts, CancellationToken, JsonObject> answer) =>

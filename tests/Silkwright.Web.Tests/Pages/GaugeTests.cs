@@ -68,6 +68,31 @@ public sealed class GaugeTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.Equal(20, readings["readings"]!["coat"]!.AsArray().Count);
         var chart = JsonNode.Parse(await web.Browser.GetStringAsync("/api/gauge/chart", Cancel))!;
         Assert.Contains(chart["says"]!.AsArray(), says => page.Contains(says!.GetValue<string>(), StringComparison.Ordinal));
+
+        using var none = new StringContent("");
+        Assert.Equal(HttpStatusCode.BadRequest, (await web.Browser.PostAsync("/api/gauge/readings/3/withdraw?by=Ines", none, Cancel)).StatusCode);
+        var withdrawn = await web.Browser.PostAsync("/api/gauge/readings/3/withdraw?by=Ines&why=on+a+thread", none, Cancel);
+        Assert.Equal(HttpStatusCode.OK, withdrawn.StatusCode);
+        var after = JsonNode.Parse(await withdrawn.Content.ReadAsStringAsync(Cancel))!;
+        Assert.Equal("on a thread", (string?)after["entries"]![2]!["withdrawnBecause"]);
+        Assert.Equal(19, after["readings"]!["coat"]!.AsArray().Count);
+    }
+
+    [Fact]
+    public async Task What_was_read_on_the_map_is_kept_with_the_name_of_who_read_it()
+    {
+        const string address = "/gauge?screen=S-77&operator=Bram&unit=um&bare=78&p=1:90,2:91";
+        var page = await PageAsync(address);
+        string[] forms = [.. Regex.Matches(page, "<form[^>]*method=\"post\".*?</form>", RegexOptions.Singleline).Select(match => match.Value)];
+        var form = forms.Single(one => one.Contains("name=\"key\"", StringComparison.Ordinal));
+        var fields = Regex.Matches(form, "<input[^>]*name=\"([^\"]+)\"[^>]*value=\"([^\"]*)\"").ToDictionary(match => match.Groups[1].Value, match => match.Groups[2].Value);
+        fields["by"] = "Tamsin";
+        using var sent = new FormUrlEncodedContent(fields);
+        var answer = await web.Browser.PostAsync(address, sent, Cancel);
+        Assert.True(answer.IsSuccessStatusCode || answer.StatusCode is HttpStatusCode.Found or HttpStatusCode.SeeOther, await answer.Content.ReadAsStringAsync(Cancel));
+        var readings = JsonNode.Parse(await web.Browser.GetStringAsync("/api/gauge/readings", Cancel))!["entries"]!.AsArray().Where(entry => (string?)entry!["screen"] == "S-77").ToArray();
+        Assert.Equal([12.0, 13.0], readings.Select(entry => entry!["eomUm"]!.GetValue<double>()));
+        Assert.All(readings, entry => Assert.Equal(("Tamsin", "Bram"), ((string?)entry!["recordedBy"], (string?)entry["operator"])));
     }
 
     [Fact]

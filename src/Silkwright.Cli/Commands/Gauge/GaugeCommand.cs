@@ -14,6 +14,7 @@ internal static class GaugeCommand
         GaugeReadVerb.Create(surroundings),
         GaugeStudyVerb.Create(surroundings),
         GaugeChartVerb.Create(surroundings),
+        GaugeWithdrawVerb.Create(surroundings),
     };
 
     public static Argument<string> FileArgument() => new("FILE.csv")
