@@ -46,7 +46,7 @@ public static class LadderDocument
     public static IEnumerable<Note> NotesOn(LadderPlan plan)
     {
         yield return new Note("Coat, dry and expose as for production, with the wedge and the finest lines and gaps on every strip; wash all strips out alike.");
-        yield return new Note("Begin with the whole screen uncovered and cover one strip more after each exposure: the column \"add\" is what each exposure is given.");
+        yield return new Note("Begin with the whole screen uncovered and cover one strip more after each exposure.");
         if (plan.Amounts[0] < FewSettings * Setting(plan))
             yield return new Note("The shortest strips are a few settings of the shutter: its own scatter blurs them. A weaker light or a greater distance makes the test sharper.", Ground.CommonPractice);
         if (plan.MayBeShut)
