@@ -1,11 +1,12 @@
 using Silkwright.Contracts;
 using Silkwright.Plans;
+using Silkwright.Records.Gauging;
 using Silkwright.Records.Screens;
 using Silkwright.Records.Store;
 
 namespace Silkwright.Records.Shops;
 
-/// <summary>A kept shop as plans see it: its document, and what the record of its screens adds to it.</summary>
+/// <summary>A kept shop as plans see it: its document, and what the record of its screens and its gauge readings add to it.</summary>
 public static class KeptShop
 {
     /// <exception cref="Estimates.InputProblemException">The document can't be read.</exception>
@@ -13,6 +14,7 @@ public static class KeptShop
     {
         var shop = ShopReader.Read(revision.Text, $"shop {revision.ShopKey}");
         var counted = await CountedScreens.OfShopAsync(store, revision.ShopKey, cancel);
-        return shop with { RunReadings = [.. shop.RunReadings, .. counted] };
+        var gauged = await GaugedCoats.OfShopAsync(store, revision.ShopKey, shop, cancel);
+        return shop with { RunReadings = [.. shop.RunReadings, .. counted], CoatReadings = [.. shop.CoatReadings, .. gauged] };
     }
 }

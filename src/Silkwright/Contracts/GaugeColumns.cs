@@ -21,6 +21,8 @@ internal sealed partial class GaugeColumns
         ["count"] = ["meshcount", "meshcountpercm", "count", "mesh"],
         ["thread"] = ["thread", "threaddiameter"],
         ["strokes"] = ["strokes"],
+        ["print passes"] = ["printpasses"],
+        ["squeegee passes"] = ["squeegeepasses"],
         ["date"] = ["date", "on", "day", "measuredon", "time", "datetime", "timestamp"],
         ["repeat"] = ["repeat", "trial", "no", "number"],
     };

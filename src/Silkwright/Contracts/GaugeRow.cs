@@ -9,6 +9,8 @@ internal sealed class GaugeRow
 {
     public static readonly IReadOnlyList<string> Thicknesses = ["coated", "bare", "eom"];
 
+    private const int MostPasses = 20;
+
     private static readonly string[] DateForms = ["yyyy-MM-dd", "dd.MM.yyyy", "d.M.yyyy"];
 
     private readonly string where;
@@ -145,7 +147,7 @@ internal sealed class GaugeRow
 
     private string? Strokes()
     {
-        if (columns.Of(row, "strokes") is not { } text)
+        if ((columns.Of(row, "strokes") ?? Passes()) is not { } text)
             return null;
         var faults = new ProblemList();
         if (StrokeText.TryRead(text, Place("strokes"), faults) is { } strokes)
@@ -153,6 +155,13 @@ internal sealed class GaugeRow
         Flags.AddRange(faults.Problems);
         return null;
     }
+
+    /// <summary>Print side first, then squeegee side, wet on wet, where only their numbers are told.</summary>
+    private string? Passes() =>
+        int.TryParse(columns.Of(row, "print passes"), NumberStyles.None, CultureInfo.InvariantCulture, out var print) && print <= MostPasses
+        && int.TryParse(columns.Of(row, "squeegee passes"), NumberStyles.None, CultureInfo.InvariantCulture, out var squeegee) && squeegee <= MostPasses
+            ? new string('P', print) + new string('S', squeegee)
+            : null;
 
     private DateOnly? Day()
     {

@@ -23,7 +23,12 @@ internal static class GaugeRowChecks
     public static void Of(IReadOnlyList<GaugeRow> rows, double? bareUm)
     {
         foreach (var of in new (string Column, Func<GaugeEntry, double?> Value)[] { ("coated", e => e.CoatedUm), ("bare", e => e.BareUm), ("eom", e => e.EomUm) })
-            OtherUnits(rows, of.Column, of.Value);
+        {
+            // Recipes differ by more than units do in thin coats: like is held against like.
+            foreach (var recipe in rows.GroupBy(row => (row.Entry.Emulsion, row.Entry.Recipe)))
+                OtherUnits([.. recipe], of.Column, of.Value);
+        }
+
         foreach (var row in rows.Where(row => row.Refusals.Count == 0 && Math.Min(row.Entry.CoatedUm ?? ThinnestUm, row.Entry.BareUm ?? ThinnestUm) < ThinnestUm))
             row.Refuse(Text($"{row.Entry.CoatedUm ?? row.Entry.BareUm:0.##} µm is thinner than any mesh."), row.Entry.CoatedUm is null ? "bare" : "coated", "Check the unit: mil, or mm? If it is emulsion over mesh, call the column eom.");
         BelowMesh(rows, bareUm);

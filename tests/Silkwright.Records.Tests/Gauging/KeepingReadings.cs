@@ -1,6 +1,7 @@
 using Silkwright.Contracts;
 using Silkwright.Estimates;
 using Silkwright.Gauging;
+using Silkwright.Records.Shops;
 using Silkwright.Records.Tests.Store;
 using static Silkwright.Records.Tests.Store.TemporaryStore;
 
@@ -56,6 +57,23 @@ public sealed class KeepingReadings
         var records = temporary.Store.Gauging;
         await Task.WhenAll(Enumerable.Range(0, 8).Select(i => records.KeepAsync([new GaugeEntry { EomUm = i }, new GaugeEntry { EomUm = i + 0.5 }], "page", "Ines", $"k{i}", cancel: Cancel)));
         Assert.Equal(16, (await records.EntriesAsync(cancel: Cancel)).Select(entry => entry.EomUm).Distinct().Count());
+    }
+
+    [Fact]
+    public async Task Plans_for_the_shop_learn_from_coats_of_what_it_has()
+    {
+        await using var temporary = await OpenAsync();
+        const string shop = """
+            {"name":"Quay","meshes":[{"countPerCm":61,"threadUm":64,"dyed":true}],"troughs":[{"id":"round","edgeRadiusMm":1.5}],"emulsions":[{"id":"Wren 47","family":"photopolymer"}]}
+            """;
+        var revision = await temporary.Store.Shops.SaveAsync("quay", shop, "Ines", "First look round", cancel: Cancel);
+        var file = GaugeReader.Read(File + "S-2,1,Ines,lent,Wren 47,61,64,P S,2026-11-25,99,87\nS-3,1,Ines,round,Other,61,64,P S,2026-11-25,99,87\n", "f.csv");
+        _ = await temporary.Store.Gauging.KeepFileAsync(file, "f.csv", "Ines", cancel: Cancel);
+        var reading = Assert.Single((await KeptShop.OfAsync(temporary.Store, revision, Cancel)).CoatReadings);
+        // (11.5 − 1.5 + 12.25) / 3, by hand: the flagged place counts, for it was taken
+        Assert.Equal(22.25 / 3, reading.EomUm, 1e-9);
+        Assert.True(reading.Mesh.Dyed);
+        Assert.Equal(("Wren 47", "round"), (reading.EmulsionId, reading.TroughId));
     }
 
     [Fact]
