@@ -57,20 +57,6 @@ internal static class CoatDefaults
     /// <summary>Lost in the trough's heel and its washing, on top of what is laid (trade practice, 5 to 15 %). [1]</summary>
     public static readonly Estimate HeelLoss = new(0.10, 0.05, 0.15, Ground.CommonPractice);
 
-    /// <summary>Spread of one screen of a recipe beside the next in one shop, one standard deviation. Guess, no source. [1]</summary>
-    public const double ScreenToScreenShare = 0.12;
-
-    /// <summary>
-    /// How alike the model's errors are on two coats of one emulsion that differ in strokes, mesh or trough: a hand that lays
-    /// heavily lays heavily everywhere, but not by the same share. Guesses, no source; factors multiply. [1]
-    /// </summary>
-    public const double LikenessOfOtherStrokes = 0.8;
-    public const double LikenessOfOtherMesh = 0.7;
-    public const double LikenessOfOtherTrough = 0.7;
-
-    /// <summary>Least standard deviation the model is credited with before readings, however thin the coat. Guess, no source. [µm]</summary>
-    public const double LeastModelSpreadUm = 3;
-
     /// <summary>Share of the voids that swallow a capillary film drawn into wet mesh. Guess, no source. [1]</summary>
     public static readonly Estimate SwallowedShare = new(0.35, 0.2, 0.5, Ground.CommonPractice);
 

@@ -14,6 +14,12 @@ internal static class LiquidCoat
     /// <summary>The first of the inputs: physical constants that are the same in every shop.</summary>
     internal const int SharedConstants = 5;
 
+    /// <summary>Inputs that readings teach of: the constants, then voids, solids and density.</summary>
+    private const int LastLearnt = 8;
+
+    /// <summary>However readings draw a constant, this share of it stays: none of them changes its sign. [1]</summary>
+    private const double LeastConstant = 0.1;
+
     /// <summary>Half width of a normal's middle 90 %, in standard deviations.</summary>
     private const double UsualDeviations = 1.6449;
 
@@ -47,22 +53,34 @@ internal static class LiquidCoat
     }
 
     /// <summary>What the balance expects of the emulsion over mesh, and how far it moves with what the balance rests on.</summary>
+    /// <remarks>Moves are those of a coat that may sink below its mesh: where the floor cuts in they would tell of the floor alone.</remarks>
     public static CoatSlopes Slopes(WovenMesh mesh, StencilEmulsion emulsion, Trough trough, IReadOnlyList<Stroke> strokes)
     {
         var inputs = Inputs(mesh, emulsion, trough);
         var tally = StrokeTally.Of(strokes);
         var best = inputs.Select(input => input.Estimate.Value).ToArray();
-        var value = Eom(best);
-        var moves = inputs.Select((input, i) => (Eom(With(i, input.Estimate.High)) - Eom(With(i, input.Estimate.Low))) / (2 * UsualDeviations)).ToArray();
-        return new CoatSlopes(value, moves[..SharedConstants], Math.Abs(moves[5]), Math.Sqrt((moves[6] * moves[6]) + (moves[7] * moves[7])));
-
-        double Eom(double[] x) => Layers.Of(x, tally, trough).EomUm;
-
-        double[] With(int input, double at)
+        var value = Layers.Of(best, tally, trough).EomUm;
+        var at = best.ToArray();
+        double[] moves = [.. Enumerable.Range(0, LastLearnt).Select(Move)];
+        return new CoatSlopes(value, moves[..SharedConstants], Math.Max(0, moves[5]), Math.Sqrt((moves[6] * moves[6]) + (moves[7] * moves[7])))
         {
-            var moved = best.ToArray();
-            moved[input] = at;
-            return moved;
+            WithConstants = deviations =>
+            {
+                double[] moved = [.. best.Select((input, i) => i < deviations.Count ? Math.Max(input * LeastConstant, input + (deviations[i] * Deviation(i))) : input)];
+                return Layers.Of(moved, tally, trough).EomUm;
+            },
+        };
+
+        double Deviation(int input) => (inputs[input].Estimate.High - inputs[input].Estimate.Low) / (2 * UsualDeviations);
+
+        double Move(int input)
+        {
+            at[input] = inputs[input].Estimate.High;
+            var high = Layers.Of(at, tally, trough).UnflooredUm;
+            at[input] = inputs[input].Estimate.Low;
+            var low = Layers.Of(at, tally, trough).UnflooredUm;
+            at[input] = best[input];
+            return (high - low) / (2 * UsualDeviations);
         }
     }
 
@@ -111,7 +129,7 @@ internal static class LiquidCoat
     }
 
     /// <summary>Wet and dry layers for one set of the inputs, in their order.</summary>
-    private readonly record struct Layers(double WetUm, double EomUm)
+    private readonly record struct Layers(double WetUm, double EomUm, double UnflooredUm)
     {
         public static Layers Of(IReadOnlyList<double> x, StrokeTally tally, Trough trough)
         {
@@ -128,9 +146,10 @@ internal static class LiquidCoat
             var backWet = tally.BackFilms * face * faceEdge;
 
             // A coat whose sinking exceeds its height has the threads stand out: no emulsion over the mesh, not less than none.
-            var firstCoat = Math.Max(0, (stays * standing) - (sink * hollow));
+            var firstCoat = (stays * standing) - (sink * hollow);
             return new Layers(
                 voids + (hand * (standing + behind + faceWet + backWet)),
+                hand * (Math.Max(0, firstCoat) + (stays * faceWet)),
                 hand * (firstCoat + (stays * faceWet)));
         }
     }

@@ -9,8 +9,8 @@ namespace Silkwright.Coating;
 internal sealed record StrokeRecipe(int Effort, IReadOnlyList<Stroke> Strokes)
 {
     /// <summary>Misses this close to the nearest count as equal: the gauge and the hand tell no less. Common practice.</summary>
-    public const double SlackUm = 1.5;
-    public const double SlackShare = 0.2;
+    private const double SlackUm = 1.5;
+    private const double SlackShare = 0.2;
 
     /// <summary>A face coat waits for a whole drying: as much bother as this many strokes. Guess, no source.</summary>
     private const int FaceCoatEffort = 3;
@@ -25,6 +25,23 @@ internal sealed record StrokeRecipe(int Effort, IReadOnlyList<Stroke> Strokes)
            from face in Enumerable.Range(0, MostFaceCoats + 1)
            select Of(wet.Print, wet.Squeegee, face),
     ];
+
+    /// <exception cref="ArgumentOutOfRangeException">The wanted thickness is negative or no number.</exception>
+    public static void ThrowIfNoThickness(double wantedEomUm)
+    {
+        if (!double.IsFinite(wantedEomUm) || wantedEomUm < 0)
+            throw new ArgumentOutOfRangeException(nameof(wantedEomUm), wantedEomUm, "The wanted thickness must be 0 µm or more.");
+    }
+
+    /// <summary>The least work among those that miss by as much as the nearest, and what counts as as much. [µm]</summary>
+    public static (StrokeRecipe Chosen, double SlackUm) Nearest(double wantedEomUm, IReadOnlyList<(StrokeRecipe Recipe, double EomUm)> expected)
+    {
+        var nearest = expected.MinBy(Miss);
+        var slack = Math.Max(SlackUm, SlackShare * Math.Min(wantedEomUm, nearest.EomUm));
+        return (expected.Where(candidate => Miss(candidate) <= Miss(nearest) + slack).OrderBy(candidate => candidate.Recipe.Effort).ThenBy(Miss).First().Recipe, slack);
+
+        double Miss((StrokeRecipe Recipe, double EomUm) candidate) => Math.Abs(candidate.EomUm - wantedEomUm);
+    }
 
     public static CoatPrediction WithNoteOnMiss(CoatPrediction coat, double wantedEomUm, double slackUm)
     {

@@ -17,7 +17,7 @@ public static class ShopReader
     private const int MostTools = 50;
     private const int MostSizes = 19;
 
-    /// <summary>Learning from readings weighs each against every other; more of them teach nothing new. Keep the latest.</summary>
+    /// <summary>More of them teach nothing new. Keep the latest.</summary>
     public const int MostReadings = 500;
 
     /// <param name="json">The document.</param>
@@ -213,6 +213,8 @@ public static class ShopReader
             Mesh = MeshRef(field["mesh"], meshes, problems) ?? new MeshFabric(43, 80),
             Strokes = StrokeText.TryRead(field["strokes"].RequiredText(), field["strokes"].Path, problems) ?? [],
             TroughId = field["trough"].Text(),
+            Operator = field["operator"].Text(),
+            Screen = field["screen"].Text(),
             EomUm = field["eomUm"].RequiredNumber("µm", 0, InputLimits.MostEomUm),
             On = field["on"].Date(),
         };

@@ -1,11 +1,11 @@
 using Silkwright.Choosing;
 using Silkwright.Coating;
+using Silkwright.Coating.Learning;
 using Silkwright.Drying;
 using Silkwright.Emulsion;
 using Silkwright.Estimates;
 using Silkwright.Exposure;
 using Silkwright.Life;
-using Silkwright.Mesh;
 using Silkwright.Stock;
 
 namespace Silkwright.Plans;
@@ -97,22 +97,10 @@ internal static class CandidateTrial
     private static (Trough Trough, CoatPrediction Coat) Coat(StencilEmulsion emulsion, ColourBrief brief)
     {
         var wanted = WantedEomUm(brief);
-        var readings = brief.Shop.CoatReadings.Where(reading => Same(reading.EmulsionId, emulsion.Id) && IsKnown(reading.TroughId)).ToArray();
         return brief.Shop.Troughs
-            .Select(trough => (Trough: trough, Coat: CoatModel.For(
-                wanted, brief.Mesh.Mesh, emulsion, trough, [.. readings.Select(reading => Taken(reading, trough))])))
+            .Select(trough => (Trough: trough, Coat: LearntCoat.For(wanted, ShopCoats.Asked(brief.Shop, trough, emulsion, brief.Mesh.Mesh), brief.Coats)))
             .OrderBy(choice => Math.Abs(choice.Coat.EomUm.Value - wanted) + choice.Coat.Strokes.Count)
             .First();
-
-        // what a trough of unknown edge has left says nothing about the others
-        bool IsKnown(string? troughId) => troughId is null || brief.Shop.Troughs.Any(trough => Same(trough.Id, troughId));
-
-        // a reading that names no trough counts for whichever is asked about
-        GaugeReading Taken(CoatReading reading, Trough asked) => new(
-            WovenMesh.Of(reading.Mesh),
-            brief.Shop.Troughs.FirstOrDefault(trough => reading.TroughId is { } named && Same(trough.Id, named)) ?? asked,
-            reading.Strokes,
-            reading.EomUm);
     }
 
     private static DryingResult Dry(StencilEmulsion emulsion, CoatPrediction coat, ColourBrief brief)

@@ -14,6 +14,12 @@ public sealed record CoatReading
 
     public string? TroughId { get; init; }
 
+    /// <summary>Who coated; none: anybody.</summary>
+    public string? Operator { get; init; }
+
+    /// <summary>The screen that was read; readings of one screen share its luck. None: one of its own.</summary>
+    public string? Screen { get; init; }
+
     public required double EomUm { get; init; }
 
     public DateOnly? On { get; init; }

@@ -1,5 +1,6 @@
 using Silkwright.Artwork;
 using Silkwright.Choosing;
+using Silkwright.Coating.Learning;
 using Silkwright.Life;
 
 namespace Silkwright.Plans;
@@ -24,6 +25,9 @@ internal sealed record ColourBrief
 
     /// <summary>What the shop's counted stencils teach.</summary>
     public required LifeLearning Lives { get; init; }
+
+    /// <summary>What the shop's gauge readings teach.</summary>
+    public required CoatHierarchy Coats { get; init; }
 
     /// <summary>Emulsion over mesh asked for instead of the usual one. [µm]</summary>
     public double? WantedEomUm { get; init; }

@@ -1,6 +1,7 @@
 using Silkwright.Artwork;
 using Silkwright.Choosing;
 using Silkwright.Coating;
+using Silkwright.Coating.Learning;
 using Silkwright.Estimates;
 using Silkwright.Ink;
 using Silkwright.Life;
@@ -11,7 +12,11 @@ namespace Silkwright.Plans;
 internal static class ColourPlanner
 {
     /// <summary>The plan of one colour, and the contest that settled it.</summary>
-    public static (ColourPlan Plan, EmulsionContest Contest, ColourBrief Brief) Plan(JobColour colour, Job job, Shop shop)
+    /// <param name="colour">The colour.</param>
+    /// <param name="job">Its job.</param>
+    /// <param name="shop">The shop, filled.</param>
+    /// <param name="coats">What the shop's gauge readings teach, where it is learnt already: the same for every colour.</param>
+    public static (ColourPlan Plan, EmulsionContest Contest, ColourBrief Brief) Plan(JobColour colour, Job job, Shop shop, CoatHierarchy? coats = null)
     {
         var needs = ColourNeeds.Of(colour);
         var dark = IsDark(job.Garment);
@@ -30,6 +35,7 @@ internal static class ColourPlanner
             On = job.Date,
             Shop = shop with { Emulsions = LaidFilms.Offer(shop, colour.Ink, job.Date) },
             Lives = ShopLives.Of(shop),
+            Coats = coats ?? ShopCoats.Of(shop),
         };
         var detail = DetailCheck.Of(mesh, meshes, carried, needs);
         var contest = EmulsionContest.Of(brief);

@@ -13,7 +13,8 @@ public static class Planner
     {
         PlanInput.Check(job, shop);
         var (filled, assumed) = ShopAssumptions.Fill(shop);
-        var parts = job.Colours.Select(colour => ColourPlanner.Plan(colour, job, filled)).ToArray();
+        var coats = ShopCoats.Of(filled);
+        var parts = job.Colours.Select(colour => ColourPlanner.Plan(colour, job, filled, coats)).ToArray();
         var colours = parts.Select(part => MoireCheck.On(part.Plan)).ToArray();
         var winners = parts.Select(part => part.Contest.Winner).OfType<StencilCandidate>().ToArray();
         var screens = colours.Sum(colour => 1 + (colour.Spares?.Spares ?? 0));

@@ -1,3 +1,4 @@
+using Silkwright.Emulsion;
 using Silkwright.Estimates;
 using Silkwright.Statistics.Mixed;
 
@@ -31,6 +32,10 @@ public sealed class CoatHierarchy
     private readonly MixedFit? fit;
     private readonly Dictionary<object, int>[] levels = [.. Terms.Select(_ => new Dictionary<object, int>())];
     private readonly double typicalUm;
+    private readonly int[] readsOfRecipe = [];
+
+    /// <summary>How far each of the balance's constants was drawn, in standard deviations of what is believed of it.</summary>
+    private readonly double[] constants = [];
 
     private CoatHierarchy(IReadOnlyList<CoatRead> reads, CancellationToken cancel)
     {
@@ -50,6 +55,10 @@ public sealed class CoatHierarchy
                 Residual = new ResidualPrior(1, CoatSpreads.ResidualFreedom),
             },
             cancel);
+        constants = [.. Enumerable.Range(Terms.Length - LiquidCoat.SharedConstants, LiquidCoat.SharedConstants).Select(t => fit.Effects(t, 0)[0])];
+        readsOfRecipe = new int[levels[Recipes].Count];
+        foreach (var read in reads)
+            readsOfRecipe[LevelOf(Recipes, read.Coat)!.Value]++;
 
         CoatColumns RowOf(CoatRead read)
         {
@@ -78,8 +87,29 @@ public sealed class CoatHierarchy
     {
         var row = CoatColumns.Of(coat);
         var (shift, variance) = Shift(coat, row);
-        return Within(row.Slopes.EomUm + shift, variance + (ResidualVariance * row.PlaceVariance), coat);
+        return Within(row.Slopes.EomUm + shift, variance + ReadingVariance(row), coat);
     }
+
+    /// <summary>Best value of the mean thickness of such coats. [µm], 0 or more</summary>
+    internal double BestUm(CoatObservation coat)
+    {
+        var row = CoatColumns.Of(coat);
+        return Math.Max(0, row.Slopes.EomUm + Shift(coat, row, withScreen: false).Mean);
+    }
+
+    /// <summary>Readings of a coat's very recipe in its shop.</summary>
+    internal int ReadingsOf(CoatObservation coat) => LevelOf(Recipes, coat) is { } level ? readsOfRecipe[level] : 0;
+
+    /// <summary>What one new reading's variance comes from: too few readings, and screens and gauge. [µm²]</summary>
+    internal (double Model, double Reading) Variances(CoatObservation coat)
+    {
+        var row = CoatColumns.Of(coat);
+        var model = Shift(coat, row, withScreen: false).Variance;
+        return (model, Shift(coat, row).Variance + ReadingVariance(row) - model);
+    }
+
+    /// <summary>However well readings agreed, the next is known no better than a gauge reads. [µm²]</summary>
+    private double ReadingVariance(CoatColumns row) => Math.Max(CoatSpreads.GaugeUm * CoatSpreads.GaugeUm, ResidualVariance * row.PlaceVariance);
 
     /// <summary>The mean thickness of such coats, without a screen's and a reading's own luck. [µm]</summary>
     public Estimate ExpectMean(CoatObservation coat)
@@ -112,6 +142,7 @@ public sealed class CoatHierarchy
             .. from t in Enumerable.Range(0, Terms.Length)
                where !Terms[t].Known && t != Screens
                from level in levels[t]
+               where level.Key is not Nameless
                select EffectOf(t, level.Key, level.Value),
         ];
     }
@@ -128,7 +159,12 @@ public sealed class CoatHierarchy
     private (double Mean, double Variance) Shift(CoatObservation coat, CoatColumns row, bool withScreen = true)
     {
         var columns = Terms.Select((term, t) => (Level: LevelOf(t, coat), Column: t == Screens && !withScreen ? 0 : term.Column(row))).ToArray();
-        return fit?.Expect([], [.. columns.Select(c => (c.Level, (IReadOnlyList<double>)[c.Column]))]) ?? (0, columns.Sum(c => c.Column * c.Column));
+        if (fit is null)
+            return (0, columns.Sum(c => c.Column * c.Column));
+        var (mean, variance) = fit.Expect([], [.. columns.Select(c => (c.Level, (IReadOnlyList<double>)[c.Column]))]);
+        // The balance itself at its learnt constants, not its slope: so that a coat never sinks by more strokes or solids.
+        var straight = constants.Zip(row.Slopes.Constants, (deviations, move) => deviations * move).Sum();
+        return (mean - straight + row.Slopes.WithConstants(constants) - row.Slopes.EomUm, variance);
     }
 
     private int? LevelOf(int term, CoatObservation coat) =>
@@ -156,18 +192,18 @@ public sealed class CoatHierarchy
         var column = new double[reads.Count];
         for (var i = 0; i < reads.Count; i++)
         {
-            // What has no name has no effect to learn: its spread is in the row's own scatter.
-            if (term.Level(reads[i].Coat) is not { } key)
-                continue;
+            // What has no name has no effect to learn: its spread is in the row's own scatter. It stands within its shop, lest a nameless hand tie all shops together.
+            var named = term.Level(reads[i].Coat);
+            var key = named ?? new Nameless(reads[i].Coat.Shop);
             if (!levels.TryGetValue(key, out var level))
                 levels[key] = level = levels.Count;
-            (levelOfRow[i], column[i]) = (level, term.Column(rows[i]));
+            (levelOfRow[i], column[i]) = (level, named is null ? 0 : term.Column(rows[i]));
         }
 
         return new RandomTerm(term.Name, levelOfRow, Math.Max(1, levels.Count), [column], term.Prior);
     }
 
-    private static string StrokesKey(CoatObservation coat) =>
+    private static string StrokesKey(CoatObservation coat) => coat.Emulsion.Family == EmulsionFamily.CapillaryFilm ? "laid" :
         string.Concat(coat.Strokes.Select(stroke => $"{(stroke.AfterDrying ? "|" : string.Empty)}{(stroke.Side == StrokeSide.Print ? 'P' : 'S')}{(stroke.Scrape ? "-" : string.Empty)}"));
 
     private static string NameOf(object key) => key switch
@@ -176,4 +212,6 @@ public sealed class CoatHierarchy
         (string shop, string emulsion, string mesh, string strokes) => $"{shop}, {emulsion} on {mesh}, {strokes}",
         _ => key.ToString()!,
     };
+
+    private sealed record Nameless(string Shop);
 }
