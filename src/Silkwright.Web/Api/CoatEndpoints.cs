@@ -12,6 +12,9 @@ internal static class CoatEndpoints
         Post(api, "/coat/predict", "The thickness each coat of a table will read, learnt from readings",
             "Body: {\"readings\": a table as one text, \"cases\": a table as one text, \"without\": [shops that share nothing]?}. Columns: docs/engines/coating.md.",
             (body, cancel) => CoatDocument.Of(CoatQuestion.Answer(Readings(body), CoatTable.Cases(Table(body, "cases"), "cases"), Names(body, "without"), cancel)));
+        Post(api, "/coat/next", "The coat that, read now, tells most of the coats to come",
+            "Body: {\"readings\": a table as one text, \"cases\": a table as one text}.",
+            (body, cancel) => CoatNextDocument.Of(CoatNextQuestion.Answer(Readings(body), CoatTable.Cases(Table(body, "cases"), "cases"), cancel)));
         Post(api, "/coat/readings", "How many readings bring their mean as near as is wanted",
             "Body: {\"readings\": a table as one text, \"wanted\": \"2um\"}.",
             (body, cancel) => CoatReadingsDocument.Of(CoatReadingsQuestion.Answer(Readings(body), WantedUm(body), cancel)));

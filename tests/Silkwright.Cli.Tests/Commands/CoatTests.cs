@@ -21,6 +21,18 @@ public sealed class CoatTests : IDisposable
     }
 
     [Fact]
+    public async Task The_next_reading_comes_best_first_as_its_schema_says()
+    {
+        var run = await ShellRun.Of("coat", "next", "--readings", House.Of("demo", "coat-readings.csv"), "--cases", House.Of("demo", "coat-cases.csv"), "--json");
+
+        Assert.Empty(SchemaCheck.Faults("coat-next.json", run.Document));
+        double[] worths = [.. run.Document["readings"]!.AsArray().Select(reading => (double)reading!["shrinksUmPerMinute"]!)];
+        Assert.Equal(5, worths.Length);
+        Assert.Equal(worths.OrderDescending(), worths);
+        Assert.All(worths, worth => Assert.True(worth > 0));
+    }
+
+    [Fact]
     public async Task A_coat_thinner_than_its_mesh_ends_with_2_and_its_line()
     {
         var readings = folder.Write("readings.csv", "shop,operator,trough,emulsion,solidsPercent,meshCountPerCm,threadUm,printPasses,squeegeePasses,eomUm,meshUm,totalUm\nA,B,c,D,38,61,64,2,1,,99,90\n");

@@ -103,6 +103,8 @@ public sealed class DocumentTests(RunningWeb web) : IClassFixture<RunningWeb>
 
         Assert.Equal("measuredHere", (string?)Assert.Single(coat["cases"]!.AsArray())!["ground"]);
         Assert.True((int)needed["readingsNeeded"]! >= 1);
+        var next = JsonNode.Parse(await (await PostAsync("/api/coat/next", tables.ToJsonString())).Content.ReadAsStringAsync(Cancel))!;
+        Assert.True((double)Assert.Single(next["readings"]!.AsArray())!["shrinksUm"]! > 0);
         tables["readings"] = $"{header},eomUm\nA,B,c,D,3,61,64,2,1,17\n";
         var refused = await PostAsync("/api/coat/predict", tables.ToJsonString());
         Assert.Equal(HttpStatusCode.BadRequest, refused.StatusCode);

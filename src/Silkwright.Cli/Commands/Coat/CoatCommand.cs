@@ -13,6 +13,7 @@ internal static class CoatCommand
     public static Command Create(Surroundings surroundings) => new("coat", "How thick a coat turns out, learnt from gauge readings.")
     {
         Predict(surroundings),
+        Next(surroundings),
         Readings(surroundings),
     };
 
@@ -35,6 +36,26 @@ internal static class CoatCommand
             verb, surroundings,
             async (parse, cancel) => CoatQuestion.Answer(await ReadingsAsync(parse.GetValue(readings)!, cancel), await CasesAsync(parse.GetValue(cases)!, cancel), parse.GetValue(without), cancel),
             CoatDocument.Of, CoatTables.Print);
+    }
+
+    private static Verb Next(Surroundings surroundings)
+    {
+        var verb = new Verb("next", "The one coat to read now: the reading that narrows most, by minute, what all the coats to come will be.")
+        {
+            Examples =
+            [
+                ("silkwright coat next --readings demo/coat-readings.csv --cases demo/coat-cases.csv", "tomorrow's coats, the best reading first"),
+                ("silkwright coat next --readings demo/coat-readings.csv --cases demo/coat-cases.csv --json", "every coat's interval before and after, for a program"),
+            ],
+            GoodToKnow = "A reading tells of its own coat most, and of all that share its shop, hand, trough, emulsion or mesh.",
+        };
+        var (readings, cases) = (ReadingsOption(), CasesOption());
+        verb.Add(readings);
+        verb.Add(cases);
+        return Complete(
+            verb, surroundings,
+            async (parse, cancel) => CoatNextQuestion.Answer(await ReadingsAsync(parse.GetValue(readings)!, cancel), await CasesAsync(parse.GetValue(cases)!, cancel), cancel),
+            CoatNextDocument.Of, CoatTables.Print);
     }
 
     private static Verb Readings(Surroundings surroundings)

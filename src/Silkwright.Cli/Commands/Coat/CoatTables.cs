@@ -1,4 +1,5 @@
 using Silkwright.Cli.Printing;
+using Silkwright.Coating.Learning;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
 using Spectre.Console;
@@ -47,6 +48,22 @@ internal static class CoatTables
         Flags(needed.Flags, console);
         Notes.Print(needed.Notes, console);
     }
+
+    public static void Print((IReadOnlyList<CoatRow> Cases, IReadOnlyList<ReadingWorth> Worths, IReadOnlyList<CoatFlag> Flags, IReadOnlyList<Note> Notes) answer, IAnsiConsole console)
+    {
+        var best = answer.Worths[0];
+        var (before, after) = best.Narrowed[best.Case];
+        Prose.Write(console, "Read next: ", $"{WordsOf(answer.Cases[best.Case])}. It narrows its own coat from ±{Figures.Plain(before)} to ±{Figures.Plain(after)} µm, and all {answer.Cases.Count} together by {Figures.Plain(best.ShrinksUm)} µm.");
+        var table = new Table { Border = TableBorder.Simple }.AddColumns("read one of", "its own ±, µm", "after", "all narrow by, µm", "by minute");
+        foreach (var worth in answer.Worths.Take(MostEffects))
+            table.AddRow(WordsOf(answer.Cases[worth.Case]).EscapeMarkup(), Figures.Plain(worth.Narrowed[worth.Case].BeforeUm), Figures.Plain(worth.Narrowed[worth.Case].AfterUm), Figures.Plain(worth.ShrinksUm), Figures.Plain(worth.PerMinuteUm));
+        console.Write(table);
+        Flags(answer.Flags, console);
+        Notes.Print(answer.Notes, console);
+    }
+
+    private static string WordsOf(CoatRow row) =>
+        Words(row.Coat.Shop, row.Coat.Operator, row.Coat.Trough.Id, row.Coat.Emulsion.Id, row.Coat.Mesh.Fabric.Name, StrokeText.Write(row.Coat.Strokes));
 
     private static void Flags(IReadOnlyList<CoatFlag> flags, IAnsiConsole console)
     {

@@ -1,4 +1,3 @@
-using Silkwright.Emulsion;
 using Silkwright.Estimates;
 using Silkwright.Statistics.Mixed;
 
@@ -12,34 +11,23 @@ namespace Silkwright.Coating.Learning;
 /// </remarks>
 public sealed class CoatHierarchy
 {
-    private static readonly CoatTerm[] Terms =
-    [
-        new("shop", coat => coat.Shop, row => CoatSpreads.Shop * row.VaryingUm),
-        new("operator", coat => coat.Operator is { } name ? (coat.Shop, name) : null, row => CoatSpreads.Operator * row.VaryingUm),
-        new("trough", coat => coat.Trough.Id.Length > 0 ? (coat.Shop, coat.Trough.Id) : null, row => row.TroughShare * row.VaryingUm),
-        new("recipe", coat => (coat.Shop, coat.Emulsion.Id, coat.Mesh.Fabric.Name, StrokesKey(coat)), row => CoatSpreads.Recipe * row.VaryingUm),
-        new("screen", coat => coat.Screen is { } name ? (coat.Shop, name) : null, row => CoatSpreads.Screen * row.VaryingUm),
-        new("emulsion", coat => coat.Emulsion.Id, row => row.EmulsionUm),
-        new("mesh", coat => coat.Mesh.Fabric.Name, row => row.MeshUm),
-        .. Enumerable.Range(0, LiquidCoat.SharedConstants).Select(k => new CoatTerm($"constant {k + 1}", _ => 0, row => row.Slopes.Constants[k], Known: true)),
-    ];
-
-    private const int Shops = 0;
-    private const int Recipes = 3;
-    private const int Screens = 4;
     private const double HalfWidth90 = 1.6449;
 
+    /// <summary>Spreads are learnt from no more readings than about this many: more of them tell spreads no better, and take long.</summary>
+    private const int EnoughForSpreads = 10_000;
+
+    private readonly IReadOnlyList<CoatRead> reads;
     private readonly MixedFit? fit;
-    private readonly Dictionary<object, int>[] levels = [.. Terms.Select(_ => new Dictionary<object, int>())];
+    private readonly CoatLevels levels;
     private readonly double typicalUm;
     private readonly int[] readsOfRecipe = [];
 
     /// <summary>How far each of the balance's constants was drawn, in standard deviations of what is believed of it.</summary>
     private readonly double[] constants = [];
 
-    private CoatHierarchy(IReadOnlyList<CoatRead> reads, CancellationToken cancel)
+    private CoatHierarchy(IReadOnlyList<CoatRead> reads, IReadOnlyList<double>? ratios, CancellationToken cancel)
     {
-        Count = reads.Count;
+        (this.reads, levels) = (reads, new CoatLevels());
         if (reads.Count == 0)
             return;
         var shapes = new Dictionary<CoatShape, CoatColumns>();
@@ -50,15 +38,15 @@ public sealed class CoatHierarchy
             {
                 Response = [.. reads.Zip(rows, (read, row) => read.EomUm - row.Slopes.EomUm)],
                 Fixed = [],
-                Random = [.. Terms.Select((term, t) => TermOf(term, levels[t], reads, rows))],
-                Weights = [.. reads.Zip(rows, (read, row) => 1 / (row.PlaceVariance + NamelessVariance(read.Coat, row)))],
+                Random = [.. Enumerable.Range(0, CoatLevels.Terms.Length).Select(t => levels.TermOf(t, reads, rows, ratios?[t]))],
+                Weights = [.. reads.Zip(rows, (read, row) => CoatLevels.WeightOf(read.Coat, row))],
                 Residual = new ResidualPrior(1, CoatSpreads.ResidualFreedom),
             },
             cancel);
-        constants = [.. Enumerable.Range(Terms.Length - LiquidCoat.SharedConstants, LiquidCoat.SharedConstants).Select(t => fit.Effects(t, 0)[0])];
-        readsOfRecipe = new int[levels[Recipes].Count];
+        constants = ConstantsOf(fit);
+        readsOfRecipe = new int[levels.Count(CoatLevels.Recipes)];
         foreach (var read in reads)
-            readsOfRecipe[LevelOf(Recipes, read.Coat)!.Value]++;
+            readsOfRecipe[levels.Of(CoatLevels.Recipes, read.Coat)!.Value]++;
 
         CoatColumns RowOf(CoatRead read)
         {
@@ -67,8 +55,17 @@ public sealed class CoatHierarchy
         }
     }
 
+    private CoatHierarchy(CoatHierarchy before, CoatRead read, CoatColumns row, CoatLevels levels, MixedFit fit)
+    {
+        (reads, this.levels, this.fit, constants) = ([.. before.reads, read], levels, fit, ConstantsOf(fit));
+        typicalUm = before.typicalUm + ((row.VaryingUm - before.typicalUm) / Count);
+        readsOfRecipe = new int[levels.Count(CoatLevels.Recipes)];
+        before.readsOfRecipe.CopyTo(readsOfRecipe, 0);
+        readsOfRecipe[levels.Of(CoatLevels.Recipes, read.Coat)!.Value]++;
+    }
+
     /// <summary>Readings learnt from.</summary>
-    public int Count { get; }
+    public int Count => reads.Count;
 
     /// <summary>Learns.</summary>
     /// <param name="reads">In any order; none leaves the balance alone.</param>
@@ -79,7 +76,19 @@ public sealed class CoatHierarchy
         ArgumentNullException.ThrowIfNull(reads);
         if (reads.FirstOrDefault(read => !double.IsFinite(read.EomUm)) is { } none)
             throw new ArgumentOutOfRangeException(nameof(reads), none.EomUm, "A reading must be a number.");
-        return new CoatHierarchy(reads, cancel);
+        return new CoatHierarchy(reads, reads.Count > 2 * EnoughForSpreads ? new CoatHierarchy(ForSpreads(reads), null, cancel).Ratios() : null, cancel);
+    }
+
+    /// <summary>With one reading more and the spreads kept: as all readings would tell it, by the work of its shop alone unless it brings a new emulsion or mesh.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The coat's strokes or edge make no sense, or the reading is no number.</exception>
+    public CoatHierarchy With(CoatRead read)
+    {
+        ArgumentNullException.ThrowIfNull(read);
+        if (!double.IsFinite(read.EomUm))
+            throw new ArgumentOutOfRangeException(nameof(read), read.EomUm, "A reading must be a number.");
+        var (row, grown) = (CoatColumns.Of(read.Coat), levels.Copy());
+        var added = grown.RowOf(read, row);
+        return fit is not null && fit.Takes(added) ? new CoatHierarchy(this, read, row, grown, fit.With(added)) : new CoatHierarchy([.. reads, read], Ratios(), default);
     }
 
     /// <summary>One new reading of a coat, on a screen of its own unless it names one. [µm]</summary>
@@ -98,14 +107,14 @@ public sealed class CoatHierarchy
     }
 
     /// <summary>Readings of a coat's very recipe in its shop.</summary>
-    internal int ReadingsOf(CoatObservation coat) => LevelOf(Recipes, coat) is { } level ? readsOfRecipe[level] : 0;
+    internal int ReadingsOf(CoatObservation coat) => levels.Of(CoatLevels.Recipes, coat) is { } level ? readsOfRecipe[level] : 0;
 
-    /// <summary>What one new reading's variance comes from: too few readings, and screens and gauge. [µm²]</summary>
-    internal (double Model, double Reading) Variances(CoatObservation coat)
+    /// <summary>What one new reading's variance comes from: too few readings, its screen, and place and gauge. [µm²]</summary>
+    internal (double Model, double Screen, double Reading) Variances(CoatObservation coat)
     {
         var row = CoatColumns.Of(coat);
         var model = Shift(coat, row, withScreen: false).Variance;
-        return (model, Shift(coat, row).Variance + ReadingVariance(row) - model);
+        return (model, Shift(coat, row).Variance - model, ReadingVariance(row));
     }
 
     /// <summary>However well readings agreed, the next is known no better than a gauge reads. [µm²]</summary>
@@ -139,26 +148,41 @@ public sealed class CoatHierarchy
             return [];
         return
         [
-            .. from t in Enumerable.Range(0, Terms.Length)
-               where !Terms[t].Known && t != Screens
-               from level in levels[t]
-               where level.Key is not Nameless
-               select EffectOf(t, level.Key, level.Value),
+            .. from t in Enumerable.Range(0, CoatLevels.Terms.Length)
+               where !CoatLevels.Terms[t].Known && t != CoatLevels.Screens
+               from level in levels.Named(t)
+               select EffectOf(t, level.Key, level.Level),
         ];
     }
 
-    private double ResidualVariance => fit?.ResidualVariance ?? 1;
+    /// <summary>Over what is believed of it. [1]</summary>
+    internal double ResidualVariance => fit?.ResidualVariance ?? 1;
 
     private CoatEffect EffectOf(int term, object key, int level)
     {
-        var share = Terms[term].Name switch { "shop" => CoatSpreads.Shop, "operator" => CoatSpreads.Operator, "trough" => CoatSpreads.Trough, "recipe" => CoatSpreads.Recipe, "emulsion" => CoatSpreads.Emulsion, _ => CoatSpreads.Mesh };
-        var (mean, variance) = fit!.Expect([], [.. Terms.Select((_, t) => ((int?)(t == term ? level : null), (IReadOnlyList<double>)[t == term ? share * typicalUm : 0]))]);
-        return new CoatEffect(Terms[term].Name, NameOf(key), mean, Math.Sqrt(variance));
+        var share = CoatLevels.Terms[term].Name switch { "shop" => CoatSpreads.Shop, "operator" => CoatSpreads.Operator, "trough" => CoatSpreads.Trough, "recipe" => CoatSpreads.Recipe, "emulsion" => CoatSpreads.Emulsion, _ => CoatSpreads.Mesh };
+        var (mean, variance) = fit!.Expect([], [.. CoatLevels.Terms.Select((_, t) => ((int?)(t == term ? level : null), (IReadOnlyList<double>)[t == term ? share * typicalUm : 0]))]);
+        return new CoatEffect(CoatLevels.Terms[term].Name, CoatLevels.NameOf(key), mean, Math.Sqrt(variance));
+    }
+
+    /// <summary>Ratio of each group's spread to what is believed of it; 1 where nothing was read.</summary>
+    private double[] Ratios() => [.. Enumerable.Range(0, CoatLevels.Terms.Length).Select(t => fit is null ? 1 : Math.Sqrt(fit.Covariance(t, 0, 0) / fit.ResidualVariance))];
+
+    private static double[] ConstantsOf(MixedFit fit) =>
+        [.. Enumerable.Range(CoatLevels.Terms.Length - LiquidCoat.SharedConstants, LiquidCoat.SharedConstants).Select(t => fit.Effects(t, 0)[0])];
+
+    /// <summary>All readings of every so many shops, by name, so that no order of the readings matters.</summary>
+    private static CoatRead[] ForSpreads(IReadOnlyList<CoatRead> reads)
+    {
+        var shops = reads.GroupBy(read => read.Coat.Shop).OrderBy(shop => shop.Key, StringComparer.Ordinal).ToArray();
+        var every = (reads.Count + EnoughForSpreads - 1) / EnoughForSpreads;
+        CoatRead[] some = [.. shops.Where((_, i) => i % every == 0).SelectMany(shop => shop)];
+        return some.Length < reads.Count / 2 ? some : [.. shops.SelectMany(shop => shop.Where((_, i) => i % every == 0))];
     }
 
     private (double Mean, double Variance) Shift(CoatObservation coat, CoatColumns row, bool withScreen = true)
     {
-        var columns = Terms.Select((term, t) => (Level: LevelOf(t, coat), Column: t == Screens && !withScreen ? 0 : term.Column(row))).ToArray();
+        var columns = CoatLevels.Terms.Select((term, t) => (Level: levels.Of(t, coat), Column: t == CoatLevels.Screens && !withScreen ? 0 : term.Column(row))).ToArray();
         if (fit is null)
             return (0, columns.Sum(c => c.Column * c.Column));
         var (mean, variance) = fit.Expect([], [.. columns.Select(c => (c.Level, (IReadOnlyList<double>)[c.Column]))]);
@@ -166,9 +190,6 @@ public sealed class CoatHierarchy
         var straight = constants.Zip(row.Slopes.Constants, (deviations, move) => deviations * move).Sum();
         return (mean - straight + row.Slopes.WithConstants(constants) - row.Slopes.EomUm, variance);
     }
-
-    private int? LevelOf(int term, CoatObservation coat) =>
-        Terms[term].Level(coat) is { } key && levels[term].TryGetValue(key, out var level) ? level : null;
 
     private Estimate Within(double value, double variance, CoatObservation coat)
     {
@@ -179,39 +200,7 @@ public sealed class CoatHierarchy
 
     /// <summary>Read here where this very recipe was; a model where other coats of the shop were; elsewhere where only other shops' were, and common practice where nothing was.</summary>
     private Ground Ground(CoatObservation coat) =>
-        LevelOf(Recipes, coat) is not null ? Estimates.Ground.MeasuredHere
+        levels.Of(CoatLevels.Recipes, coat) is not null ? Estimates.Ground.MeasuredHere
         : Count == 0 ? Estimates.Ground.CommonPractice
-        : LevelOf(Shops, coat) is not null ? Estimates.Ground.Model : Estimates.Ground.MeasuredElsewhere;
-
-    private static double NamelessVariance(CoatObservation coat, CoatColumns row) =>
-        Terms.Where(term => term.Level(coat) is null).Sum(term => term.Column(row) * term.Column(row));
-
-    private static RandomTerm TermOf(CoatTerm term, Dictionary<object, int> levels, IReadOnlyList<CoatRead> reads, CoatColumns[] rows)
-    {
-        var levelOfRow = new int[reads.Count];
-        var column = new double[reads.Count];
-        for (var i = 0; i < reads.Count; i++)
-        {
-            // What has no name has no effect to learn: its spread is in the row's own scatter. It stands within its shop, lest a nameless hand tie all shops together.
-            var named = term.Level(reads[i].Coat);
-            var key = named ?? new Nameless(reads[i].Coat.Shop);
-            if (!levels.TryGetValue(key, out var level))
-                levels[key] = level = levels.Count;
-            (levelOfRow[i], column[i]) = (level, named is null ? 0 : term.Column(rows[i]));
-        }
-
-        return new RandomTerm(term.Name, levelOfRow, Math.Max(1, levels.Count), [column], term.Prior);
-    }
-
-    private static string StrokesKey(CoatObservation coat) => coat.Emulsion.Family == EmulsionFamily.CapillaryFilm ? "laid" :
-        string.Concat(coat.Strokes.Select(stroke => $"{(stroke.AfterDrying ? "|" : string.Empty)}{(stroke.Side == StrokeSide.Print ? 'P' : 'S')}{(stroke.Scrape ? "-" : string.Empty)}"));
-
-    private static string NameOf(object key) => key switch
-    {
-        (string shop, string name) => $"{shop}, {name}",
-        (string shop, string emulsion, string mesh, string strokes) => $"{shop}, {emulsion} on {mesh}, {strokes}",
-        _ => key.ToString()!,
-    };
-
-    private sealed record Nameless(string Shop);
+        : levels.Of(CoatLevels.Shops, coat) is not null ? Estimates.Ground.Model : Estimates.Ground.MeasuredElsewhere;
 }

@@ -17,7 +17,8 @@ public static class LearntCoat
         var plain = CoatModel.Predict(coat.Mesh, coat.Emulsion, coat.Trough, coat.Strokes);
         if (learnt.Count == 0)
             return plain;
-        var (model, reading) = learnt.Variances(coat);
+        var (model, screen, place) = learnt.Variances(coat);
+        var reading = screen + place;
         var eom = learnt.Expect(coat);
         return plain with
         {

@@ -85,15 +85,20 @@ internal sealed class CrossProducts
     /// <summary>Squares that the belief of the residual variance is worth.</summary>
     public double BelievedSquares { get; }
 
-    /// <summary>With one row more. Its block alone is another.</summary>
-    /// <exception cref="ArgumentException">The row brings a new level of a term that crosses the blocks, or one that lies in another block.</exception>
-    public CrossProducts With(MixedRow row)
+    /// <summary>Whether a row only changes its block: it brings no new level of a term that crosses the blocks, and none that lies in another block.</summary>
+    public bool Takes(MixedRow row)
     {
         var block = row.Random[Nesting.Within[0]].Level;
-        if (Nesting.Across.Any(t => row.Random[t].Level >= Terms[t].Levels) || Nesting.Within.Any(t => row.Random[t].Level > Terms[t].Levels))
-            throw new ArgumentException("A new level of a term that crosses the others needs a fit of all rows.", nameof(row));
-        if (Nesting.Within.Any(t => row.Random[t].Level < Terms[t].Levels && BlockOfLevel[t][row.Random[t].Level] is >= 0 and var its && its != block))
-            throw new ArgumentException("A level belongs to one level of the outer term.", nameof(row));
+        return Nesting.Across.All(t => row.Random[t].Level < Terms[t].Levels)
+            && Nesting.Within.All(t => row.Random[t].Level <= Terms[t].Levels && (row.Random[t].Level == Terms[t].Levels || BlockOfLevel[t][row.Random[t].Level] is -1 || BlockOfLevel[t][row.Random[t].Level] == block));
+    }
+
+    /// <summary>With one row more. Its block alone is another.</summary>
+    /// <exception cref="ArgumentException">It changes more.</exception>
+    public CrossProducts With(MixedRow row)
+    {
+        if (!Takes(row))
+            throw new ArgumentException("The row brings a new level of a term that crosses the others, or one of another block: it needs a fit of all rows.", nameof(row));
         return new CrossProducts(this, row);
     }
 

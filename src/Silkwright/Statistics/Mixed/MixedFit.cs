@@ -137,8 +137,12 @@ public sealed class MixedFit
         return new MixedFit(sizes, changed, factors, factored.With(changed, row.Random[products.Nesting.Within[0]].Level));
     }
 
-    /// <summary>Whether a term's levels cross the blocks, so that a new one of them needs a fit of all rows.</summary>
-    public bool Crosses(int term) => products.IsAcross(term);
+    /// <summary>Whether <see cref="With"/> takes a row.</summary>
+    public bool Takes(MixedRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return products.Takes(row);
+    }
 
     private double[] UnitEffects(int term, int level)
     {
