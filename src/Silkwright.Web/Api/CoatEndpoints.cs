@@ -12,6 +12,9 @@ internal static class CoatEndpoints
         Post(api, "/coat/predict", "The thickness each coat of a table will read, learnt from readings",
             "Body: {\"readings\": a table as one text, \"cases\": a table as one text, \"without\": [shops that share nothing]?}. Columns: docs/engines/coating.md.",
             (body, cancel) => CoatDocument.Of(CoatQuestion.Answer(Readings(body), CoatTable.Cases(Table(body, "cases"), "cases"), Names(body, "without"), cancel)));
+        Post(api, "/coat/aim", "The shortest strokes for a wanted thickness, with the chance to land and the emulsion it takes",
+            $"Body: {{\"readings\": a table as one text?, and as texts {string.Join(", ", CoatAimQuestion.Fields.Select(field => field.Name))}}}.",
+            (body, cancel) => CoatAimDocument.Of(CoatAimQuestion.Answer(Given(body), body["readings"] is null ? [] : Readings(body), cancel)));
         Post(api, "/coat/next", "The coat that, read now, tells most of the coats to come",
             "Body: {\"readings\": a table as one text, \"cases\": a table as one text}.",
             (body, cancel) => CoatNextDocument.Of(CoatNextQuestion.Answer(Readings(body), CoatTable.Cases(Table(body, "cases"), "cases"), cancel)));
@@ -24,6 +27,9 @@ internal static class CoatEndpoints
 
     private static string Table(JsonObject body, string name) =>
         Documents.Text(body, name) ?? throw new InputProblemException(new Problem($"There are no {name}.", name, "Send the table's text as one JSON string."));
+
+    private static GivenTexts Given(JsonObject body) => new(
+        CoatAimQuestion.Fields.Select(field => (field.Name, Text: Documents.Text(body, field.Name))).Where(pair => pair.Text is not null).ToDictionary(pair => pair.Name, pair => pair.Text!));
 
     private static double WantedUm(JsonObject body)
     {

@@ -32,6 +32,26 @@ public sealed class CoatTests : IDisposable
         Assert.All(worths, worth => Assert.True(worth > 0));
     }
 
+    [Theory]
+    [InlineData("--shop", "Harbour Shirts")]
+    [InlineData("--tolerance", "2um")]
+    public async Task An_aimed_coat_is_as_its_schema_says(string option, string value)
+    {
+        var run = await ShellRun.Of("coat", "aim", "--wanted", "14um", "--emulsion", "Copper dual", "--count", "61/cm", "--thread", "64um", "--readings", House.Of("demo", "coat-readings.csv"), option, value, "--json");
+
+        Assert.Equal("", run.Error);
+        Assert.Empty(SchemaCheck.Faults("coat-aim.json", run.Document));
+    }
+
+    [Fact]
+    public async Task A_person_that_no_reading_names_is_told_with_those_there_are()
+    {
+        var run = await ShellRun.Of("coat", "aim", "--wanted", "14um", "--emulsion", "Copper dual", "--count", "61/cm", "--thread", "64um", "--shop", "Harbour Shirts", "--operator", "Zed", "--readings", House.Of("demo", "coat-readings.csv"));
+
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("Ada", run.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_coat_thinner_than_its_mesh_ends_with_2_and_its_line()
     {

@@ -13,6 +13,7 @@ internal static class CoatCommand
     public static Command Create(Surroundings surroundings) => new("coat", "How thick a coat turns out, learnt from gauge readings.")
     {
         Predict(surroundings),
+        Aim(surroundings),
         Next(surroundings),
         Readings(surroundings),
     };
@@ -36,6 +37,26 @@ internal static class CoatCommand
             verb, surroundings,
             async (parse, cancel) => CoatQuestion.Answer(await ReadingsAsync(parse.GetValue(readings)!, cancel), await CasesAsync(parse.GetValue(cases)!, cancel), parse.GetValue(without), cancel),
             CoatDocument.Of, CoatTables.Print);
+    }
+
+    private static Verb Aim(Surroundings surroundings)
+    {
+        var verb = new Verb("aim", "The shortest strokes for a wanted thickness, with this shop's people and troughs, the chance to land, and the emulsion it takes.")
+        {
+            Examples =
+            [
+                ("silkwright coat aim --wanted 14um --emulsion \"Copper dual\" --count 61/cm --thread 64um --shop \"Harbour Shirts\" --readings demo/coat-readings.csv", "whose hand and trough, how many strokes"),
+                ("silkwright coat aim --wanted 60um --tolerance 10um --emulsion thick --solids 48% --count 43/cm --thread 80um --json", "before any reading; face coats where they are needed"),
+            ],
+            GoodToKnow = "The chance is for one screen's own thickness. Read the first screen: it tells more than any table.",
+        };
+        var options = new QuestionOptions(verb, CoatAimQuestion.Fields);
+        var readings = new Option<string?>("--readings") { Description = "a table of readings, as coat predict takes them (optional)", HelpName = "READINGS.csv" };
+        verb.Add(readings);
+        return Complete(
+            verb, surroundings,
+            async (parse, cancel) => CoatAimQuestion.Answer(options.Given(parse), parse.GetValue(readings) is { } path ? await ReadingsAsync(path, cancel) : [], cancel),
+            CoatAimDocument.Of, CoatTables.Print);
     }
 
     private static Verb Next(Surroundings surroundings)

@@ -62,6 +62,19 @@ internal static class CoatTables
         Notes.Print(answer.Notes, console);
     }
 
+    public static void Print(CoatAimAnswer answer, IAnsiConsole console)
+    {
+        var best = answer.Aim.Best;
+        Prose.Write(console, "", $"{StrokeText.Write(best.Coat.Strokes)}{CoatAimWords.Hand(best)}: {Figures.Plain(Math.Round(2 * best.MeanUm.Value) / 2)} µm, {best.ChancePercent:0} % within {Figures.Plain(answer.WantedUm)} ± {Figures.Plain(answer.ToleranceUm)} µm.");
+        Prose.Write(console, "", $"{Figures.Value(answer.GramsPerScreen)} g on a screen{Figures.InBrackets(Figures.Interval(answer.GramsPerScreen))}; a litre coats {Figures.Value(answer.M2PerLitre)} m²{Figures.InBrackets(Figures.Interval(answer.M2PerLitre))}.");
+        console.WriteLine();
+        console.WriteLine("Because");
+        foreach (var sentence in CoatAimWords.Because(answer))
+            Prose.Write(console, "  - ", sentence);
+        console.WriteLine();
+        Notes.Print(answer.Notes, console);
+    }
+
     private static string WordsOf(CoatRow row) =>
         Words(row.Coat.Shop, row.Coat.Operator, row.Coat.Trough.Id, row.Coat.Emulsion.Id, row.Coat.Mesh.Fabric.Name, StrokeText.Write(row.Coat.Strokes));
 

@@ -109,6 +109,9 @@ public sealed class CoatHierarchy
     /// <summary>Readings of a coat's very recipe in its shop.</summary>
     internal int ReadingsOf(CoatObservation coat) => levels.Of(CoatLevels.Recipes, coat) is { } level ? readsOfRecipe[level] : 0;
 
+    /// <summary>Readings of a shop.</summary>
+    internal int ReadingsIn(string shop) => reads.Count(read => read.Coat.Shop == shop);
+
     /// <summary>What one new reading's variance comes from: too few readings, its screen, and place and gauge. [µm²]</summary>
     internal (double Model, double Screen, double Reading) Variances(CoatObservation coat)
     {

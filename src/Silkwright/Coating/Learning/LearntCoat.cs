@@ -57,10 +57,11 @@ public static class LearntCoat
 
     private static Note NoteOn(CoatObservation coat, CoatHierarchy learnt)
     {
-        var (same, others) = (learnt.ReadingsOf(coat), learnt.Count - learnt.ReadingsOf(coat));
+        var (same, own) = (learnt.ReadingsOf(coat), learnt.ReadingsIn(coat.Shop));
         var what = $"The coat of {coat.Emulsion.Id} on {coat.Mesh.Fabric.Name}";
+        var elsewhere = learnt.Count > own ? $", and {learnt.Count - own} of other shops" : "";
         return same > 0
-            ? new Note($"{what}: drawn from this shop's own readings, {same} of this very coat and {others} of other coats.", Ground.MeasuredHere)
-            : new Note($"{what}: drawn from this shop's own readings, {others} of other coats and none of this one.", Ground.Model);
+            ? new Note($"{what}: drawn from this shop's own readings, {same} of this very coat and {own - same} of other coats{elsewhere}.", Ground.MeasuredHere)
+            : new Note($"{what}: drawn from this shop's own readings, {own} of other coats and none of this one{elsewhere}.", Ground.Model);
     }
 }

@@ -1,0 +1,78 @@
+using Silkwright.Coating;
+using Silkwright.Coating.Learning;
+using Silkwright.Emulsion;
+using Silkwright.Estimates;
+using Silkwright.Mesh;
+
+namespace Silkwright.Contracts;
+
+/// <summary>The strokes for a wanted thickness: <c>coat aim</c>.</summary>
+public static class CoatAimQuestion
+{
+    public static readonly QuantityField Wanted = new("wanted", QuantityKind.Thickness, "emulsion over mesh that is wanted") { Required = true, Least = 1, Most = InputLimits.MostEomUm };
+
+    public static readonly QuantityField Tolerance = new("tolerance", QuantityKind.Thickness, "how far it may be off, either way; 20 % of it when not given") { Least = 0.1, Most = InputLimits.MostEomUm };
+
+    public static readonly TextField Emulsion = new("emulsion", "the emulsion, as the readings name it", "\"Copper dual\"") { Required = true };
+
+    public static readonly QuantityField Solids = new("solids", QuantityKind.Share, "its solids by weight; as the readings tell when not given") { Least = InputLimits.LeastSolidsPercent, Most = 100 };
+
+    public static readonly TextField Shop = new("shop", "the shop whose people and troughs are asked; when not given, the only one of the readings, or a shop like all", "\"Harbour Shirts\"");
+
+    public static readonly TextField Operator = new("operator", "only this person", "Ada");
+
+    public static readonly TextField Trough = new("trough", "only this trough of the readings", "round");
+
+    public static readonly QuantityField Area = new("area", QuantityKind.Area, "coated area of a screen; 50 x 60 cm when not given") { Least = 10, Most = InputLimits.MostAreaCm2 };
+
+    private const double UsualToleranceShare = 0.2;
+    private const double UsualAreaCm2 = 3000;
+    private const int MostHands = 60;
+
+    public static IReadOnlyList<QuestionField> Fields => [Wanted, Tolerance, Emulsion, Solids, MeshQuestion.Count, MeshQuestion.Thread, Shop, Operator, Trough, Area];
+
+    /// <param name="given">What was typed.</param>
+    /// <param name="readings">All readings, of any shops; none: what the trade expects.</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <exception cref="InputProblemException">Something typed is wrong or missing.</exception>
+    public static CoatAimAnswer Answer(GivenTexts given, IReadOnlyList<CoatRow> readings, CancellationToken cancel = default)
+    {
+        var (wanted, mesh) = (given.ReadRequired(Wanted), MeshQuestion.Read(given, MeshQuestion.Count));
+        var (tolerance, solids, area) = (given.Read(Tolerance), given.Read(Solids), given.Read(Area));
+        var (emulsion, shop, person, trough) = (given.Read(Emulsion), given.Read(Shop), given.Read(Operator), given.Read(Trough));
+        var shops = readings.Select(row => row.Coat.Shop).Distinct().ToArray();
+        shop ??= shops is [var only] ? only : null;
+        var own = readings.Where(row => row.Coat.Shop == shop).ToArray();
+        Known(given, Shop, shop, shops, shops.Length > 0);
+        Known(given, Operator, person, [.. own.Select(row => row.Coat.Operator).OfType<string>().Distinct()], true);
+        Known(given, Trough, trough, [.. own.Select(row => row.Coat.Trough.Id).Where(id => id.Length > 0).Distinct()], true);
+        given.ThrowIfAny();
+
+        var taken = new CoatReadings(readings, []);
+        var asked = new CoatObservation
+        {
+            Shop = shop ?? "a shop like all",
+            Trough = new Trough("", CoatDefaults.RoundEdgeMm),
+            EdgeIsKnown = false,
+            Emulsion = readings.FirstOrDefault(row => row.Coat.Emulsion.Id == emulsion && (solids is null || row.Coat.Emulsion.SolidsPercent == solids))?.Coat.Emulsion
+                ?? new StencilEmulsion { Id = emulsion!, Family = EmulsionFamily.DualCure, SolidsPercent = solids },
+            Mesh = WovenMesh.Of(mesh),
+            Strokes = [],
+        };
+        CoatObservation[] hands =
+        [
+            .. own.Where(row => (person is null || row.Coat.Operator == person) && (trough is null || row.Coat.Trough.Id == trough))
+                .Select(row => (row.Coat.Operator, row.Coat.Trough, row.Coat.EdgeIsKnown)).Distinct().Take(MostHands)
+                .Select(hand => asked with { Operator = hand.Operator, Trough = hand.Trough, EdgeIsKnown = hand.EdgeIsKnown }),
+        ];
+        var within = tolerance ?? (UsualToleranceShare * wanted);
+        var aim = CoatAim.Of(wanted, within, hands.Length > 0 ? hands : [asked], CoatHierarchy.Of(taken.Shared, cancel));
+        return new CoatAimAnswer(wanted, within, (area ?? UsualAreaCm2) / 10_000, aim, [.. CoatAimWords.Notes(asked, hands, area is null, readings.Count), .. aim.Laid.Notes]);
+    }
+
+    private static void Known(GivenTexts given, TextField field, string? name, string[] known, bool asked)
+    {
+        if (asked && name is not null && !known.Contains(name))
+            given.Problems.Add($"The readings name no {field.Name} '{name}'.", given.Where(field), known.Length == 0 ? "Leave it out." : $"Write one of {string.Join(", ", known.Take(8))}, or leave it out.");
+    }
+}
