@@ -27,6 +27,7 @@ public sealed class CoatHierarchyTests
             errors.All += Math.Abs(read.EomUm - (Balance(read) * all)) / asked.Count;
         }
 
+        CoatPicture.Draw([.. asked.Select(read => (read.EomUm, coats.Expect(read.Coat)))], ("all shops together", errors.Pooled), ("each shop alone", errors.Alone), ("all as one shop", errors.All));
         var covered = 100.0 * held / asked.Count;
         TestContext.Current.TestOutputHelper!.WriteLine(FormattableString.Invariant(
             $"{learnt.Count} readings of {Shops} shops, {asked.Count} asked: {covered:0.0} % held, mean width {width:0.0} µm; mean error {errors.Pooled:0.00} µm, each shop alone {errors.Alone:0.00}, all as one {errors.All:0.00}"));
