@@ -32,12 +32,15 @@ public static class ExposureQuestion
     public static readonly QuantityField Hours = new("hours", QuantityKind.Number, "hours on the lamp") { Least = 0, Most = InputLimits.MostLampHours };
     public static readonly ChoiceField Counts = ChoiceField.Of<ExposureCount>("counts", "what the machine counts; seconds when not given");
 
+    public static readonly ChoiceField Way = ChoiceField.Of<Imaging>("imaging", "how the image comes onto the coat; a film in a vacuum frame when not given");
+
+    public static readonly QuantityField Spot = new("spot", QuantityKind.Thickness, "width of a spot of written or projected light at half its height; as usual when not given") { Least = 1, Most = 300 };
     private const double UmPerCm = 10_000;
     private const double UsualCountPerCm = 120;
     private const double UsualThreadPerPitch = 0.4;
     private static readonly Estimate UsualEomUm = new(8, 3, 15, Ground.CommonPractice);
 
-    public static IReadOnlyList<QuestionField> Fields => [Lamp, Family, Count, Thread, Dye, Eom, Line, Gap, Distance, Hours, Counts];
+    public static IReadOnlyList<QuestionField> Fields => [Lamp, Family, Count, Thread, Dye, Eom, Line, Gap, Distance, Hours, Counts, Way, Spot];
 
     /// <summary>The window that was asked for.</summary>
     /// <exception cref="InputProblemException">Something typed is wrong; carries every fault.</exception>
@@ -65,6 +68,7 @@ public static class ExposureQuestion
         var (line, gap) = (given.Read(Line), given.Read(Gap));
         var (distance, hours) = (given.Read(Distance), given.Read(Hours));
         var counts = given.Read<ExposureCount>(Counts);
+        var (way, spot) = (given.Read<Imaging>(Way), given.Read(Spot));
         var perCm = count ?? UsualCountPerCm;
         if (perCm * thread >= UmPerCm)
             given.Problems.Add("At this count the threads would overlap: no opening is left.", given.Where(Thread), "Check the count and the diameter, or leave the diameter out.");
@@ -83,7 +87,7 @@ public static class ExposureQuestion
             EomUm = over,
             StencilUm = StencilThickness.Of(fabric, over),
             Emulsion = new StencilEmulsion { Id = "this emulsion", Family = family ?? EmulsionFamily.DualCure },
-            Lamp = new Lamp { Id = "this lamp", Kind = kind ?? LampKind.MetalHalide, DistanceMm = distance, Hours = hours, Counts = counts ?? ExposureCount.Seconds },
+            Lamp = new Lamp { Id = "this lamp", Kind = kind ?? LampKind.MetalHalide, DistanceMm = distance, Hours = hours, Counts = counts ?? ExposureCount.Seconds, Imaging = way ?? Imaging.Film, SpotUm = spot },
             FinestLineUm = line,
             FinestGapUm = gap,
             Tests = strips,

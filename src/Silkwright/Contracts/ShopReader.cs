@@ -172,6 +172,10 @@ public static class ShopReader
         Hours = field["hours"].Number("h", 0, InputLimits.MostLampHours),
         PeakNm = field["peakNm"].Number("nm", 250, 500),
         IrradianceMwPerCm2 = field["irradianceMwPerCm2"].Number("mW/cm²", 0.001, 10_000),
+        Imaging = field["imaging"].Choice<Imaging>() ?? Imaging.Film,
+        SpotUm = field["spotUm"].Number("µm", 1, 300),
+        Passes = field["passes"].Count(1, 100),
+        BeamHalfAngleDegrees = field["beamHalfAngleDegrees"].Number("degrees", 0, 75),
         Counts = field["counts"].Choice<ExposureCount>() ?? ExposureCount.Seconds,
     };
 

@@ -1,6 +1,6 @@
 using Silkwright.Emulsion;
 using Silkwright.Estimates;
-using Silkwright.Mesh;
+using Silkwright.Light;
 
 namespace Silkwright.Exposure;
 
@@ -21,12 +21,6 @@ internal static class CoatOptics
 
     /// <summary>Density kept in hand beyond that. [1]</summary>
     internal const double DensityMargin = 0.3;
-
-    /// <summary>Dyed mesh asks this much more exposure than white. [1]</summary>
-    private static readonly Estimate DyedOverWhite = new(1.5, 1.3, 2.2, Ground.CommonPractice);
-
-    /// <summary>White threads carry scattered light this much further. [1]</summary>
-    private const double WhiteScatter = 1.8;
 
     /// <summary>
     /// Depth over which the needed exposure grows by e, bleaching included: chosen so that a coat of twice or thrice the
@@ -54,28 +48,28 @@ internal static class CoatOptics
     }
 
     /// <summary>
-    /// Length over which scattered light falls by e beside an edge: chosen so that an 80 µm line on dyed 120/34 mesh keeps about
-    /// the latitude the trade gives each family.
+    /// Scattering of a coat. [1/cm] Calibrated, once, so that an 80 µm line on the usual stencil keeps the latitude the trade gives each family (docs/engines/exposure.md, "Calibration"); the
+    /// spread is what leaves those latitudes within about a third.
     /// </summary>
-    internal static Estimate ScatterUm(EmulsionFamily family, MeshFabric mesh)
-    {
-        var length = family switch
+    internal static Estimate ScatteringPerCm(EmulsionFamily family) => Estimate.WithinFactor(
+        family switch
         {
-            EmulsionFamily.Diazo => 5.6,
-            EmulsionFamily.DualCure or EmulsionFamily.CapillaryFilm => 6.0,
-            EmulsionFamily.Photopolymer => 6.8,
+            EmulsionFamily.Diazo => 185,
+            EmulsionFamily.DualCure or EmulsionFamily.CapillaryFilm => 270,
+            EmulsionFamily.Photopolymer => 750,
             _ => throw new ArgumentOutOfRangeException(nameof(family), family, "Unknown family."),
-        };
-        return Estimate.WithinFactor(length * (mesh.Dyed ? 1 : WhiteScatter), 1.35, Ground.CommonPractice);
-    }
+        },
+        1.6, Ground.CommonPractice);
 
-    /// <summary>Exposure on this mesh over that on the dyed mesh of the usual exposures. [1]</summary>
-    internal static Estimate MeshColour(MeshFabric mesh) => mesh.Dyed
-        ? Estimate.Exact(1, Ground.CommonPractice)
-        : new Estimate(1 / DyedOverWhite.Value, 1 / DyedOverWhite.High, 1 / DyedOverWhite.Low, Ground.CommonPractice);
+    /// <summary>
+    /// Absorption of the threads. [1/cm] Of dyed ones calibrated, once, so that dyed mesh asks as much more than white as the trade says: docs/engines/exposure.md, "Calibration".
+    /// </summary>
+    internal static Estimate ThreadAbsorption(bool dyed) => dyed ? new(180, 100, 400, Ground.CommonPractice) : UsualOptics.ThreadAbsorption(dyed: false);
 
-    /// <summary>Film's image to coat under good vacuum. [µm]</summary>
-    internal static readonly Estimate GapUm = new(10, 4, 20, Ground.CommonPractice);
+    /// <summary>
+    /// Air under the film in good vacuum. [µm] The trade reckons 10 µm of film; half as much air throws as long a shadow.
+    /// </summary>
+    internal static readonly Estimate GapUm = new(5, 2, 10, Ground.CommonPractice);
 
     internal static readonly Estimate DMaxUv = new(3, 2.2, 3.6, Ground.CommonPractice);
 

@@ -17,6 +17,9 @@ internal static class ExposureChecks
         Require(exposure.Lamp.Hours is null or (>= 0 and < 1e6), exposure.Lamp.Hours, "Lamp hours must be 0 or more.");
         Require(exposure.Lamp.IrradianceMwPerCm2 is null or (> 0 and < 1e5), exposure.Lamp.IrradianceMwPerCm2, "The lamp's irradiance must be above 0.");
         Require(exposure.Lamp.PeakNm is null or (>= 200 and <= 700), exposure.Lamp.PeakNm, "The lamp's peak lies between 200 and 700 nm.");
+        Require(exposure.Lamp.SpotUm is null or (>= 1 and <= 300), exposure.Lamp.SpotUm, "A spot is 1 to 300 µm wide.");
+        Require(exposure.Lamp.Passes is null or (>= 1 and <= 100), exposure.Lamp.Passes, "Light is written 1 to 100 times.");
+        Require(exposure.Lamp.BeamHalfAngleDegrees is null or (>= 0 and <= 75), exposure.Lamp.BeamHalfAngleDegrees, "The light's half angle lies between 0 and 75 degrees.");
         Require(exposure.Emulsion.CriticalDoseMjPerCm2 is null or (> 0 and < 1e6), exposure.Emulsion.CriticalDoseMjPerCm2, "The critical dose must be above 0.");
         Require(
             exposure.Emulsion.RelativeExposure is null or (> 0 and < 1e3),

@@ -100,8 +100,9 @@ public static class ExposureModel
         var seconds = UsualExposure.Seconds(exposure.Lamp.Kind, exposure.Emulsion);
         if (strips.Length == 0)
         {
+            var spread = ImagingOptics.HasUsualExposure(exposure.Lamp.Imaging) ? UsualExposure.Spread : SpreadWithStrips;
             return CurveExposure.Seconds(
-                Estimate.WithinFactor(seconds, UsualExposure.Spread, Ground.CommonPractice), UsualExposure.Spread, exposure.Lamp, exposure.Emulsion);
+                Estimate.WithinFactor(seconds, spread, Ground.CommonPractice), spread, exposure.Lamp, exposure.Emulsion);
         }
 
         if (counts == ExposureCount.Seconds)
@@ -115,8 +116,8 @@ public static class ExposureModel
 
     private static LogBelief PriorOf(WindowInputs inputs)
     {
-        var through = Propagation.Through(inputs.Through, inputs.Uncertain).Estimate;
-        var room = Propagation.Through(inputs.Room, inputs.Uncertain).Estimate;
+        var both = Propagation.ThroughAll(x => [inputs.Through(x), inputs.Room(x)], inputs.Uncertain);
+        var (through, room) = (both[0].Estimate, both[1].Estimate);
         return new LogBelief(through.Value, room.Value, LogBelief.Variance(through), LogBelief.Variance(room), 0);
     }
 

@@ -36,6 +36,13 @@ internal static class ExposureNotes
                 Ground.CommonPractice);
         }
 
+        if (StencilLight.Outside(exposure) is { Count: > 0 } outside)
+        {
+            yield return new Note(
+                $"Outside the range of the fitted light: {string.Join(", ", outside)}. It is told at the nearest stencil inside, and dose falls on by absorption alone; silkwright light edge follows the photons of this one.",
+                Ground.Model);
+        }
+
         if (exposure.FinestLineUm is null)
         {
             yield return new Note(
@@ -43,9 +50,9 @@ internal static class ExposureNotes
                 Ground.CommonPractice);
         }
 
-        if (exposure.Film is null)
+        if (exposure.Film is null && exposure.Lamp.Imaging == Imaging.Film)
             yield return new Note("UV densities of the film not measured: 3.0 for the black, 0.07 for the clear.", Ground.CommonPractice);
-        foreach (var note in ForLamp(exposure.Lamp))
+        foreach (var note in ImagingOptics.Notes(exposure.Lamp).Concat(ForLamp(exposure.Lamp)))
             yield return note;
         if (!exposure.Mesh.Dyed)
         {

@@ -1,10 +1,11 @@
 using Silkwright.Emulsion;
 using Silkwright.Estimates;
+using Silkwright.Exposure.Spectra;
 
 namespace Silkwright.Exposure;
 
 /// <summary>A lamp's light beside the light an emulsion answers to.</summary>
-/// <remarks>docs/engines/exposure.md, "Lamp and sensitive band". Bands by kind of lamp: trade practice, no source.</remarks>
+/// <remarks>docs/engines/exposure.md, "Lamp and sensitive band". Light by kind of lamp: Spectra/lamps.csv.</remarks>
 public static class LampSpectrum
 {
     /// <summary>A diode's line reaches so far to either side of its peak. Common practice. [nm]</summary>
@@ -19,18 +20,22 @@ public static class LampSpectrum
     /// <summary>However little of the light is in the band, no more than this is told; beyond it nobody can say. [1]</summary>
     private const double LeastShare = 0.1;
 
-    /// <summary>Where most of the light that hardens stencils lies. [nm]</summary>
-    public static (double FromNm, double ToNm) Band(Lamp lamp) => (lamp.PeakNm, lamp.Kind) switch
+    /// <summary>The lamp's light by wavelength: as tabled for its kind, or even about the line that is printed on it.</summary>
+    public static IReadOnlyList<SpectrumBand> Bands(Lamp lamp)
     {
-        ({ } peak, LampKind.LedArray) => (peak - DiodeHalfWidthNm, peak + DiodeHalfWidthNm),
-        ({ } peak, _) => (peak - OtherHalfWidthNm, peak + OtherHalfWidthNm),
-        (null, LampKind.MetalHalide) => (350, 450),
-        // one of the lines 365, 385, 395 and 405 nm, and nobody said which
-        (null, LampKind.LedArray) => (355, 415),
-        (null, LampKind.TubeBank) => (350, 420),
-        (null, LampKind.Halogen) => (380, 500),
-        _ => throw new ArgumentOutOfRangeException(nameof(lamp), lamp.Kind, "Unknown lamp."),
-    };
+        var tabled = LampLines.Of(lamp.Kind, lamp.PeakNm);
+        if (tabled.Count > 0 || lamp.PeakNm is not { } peak)
+            return tabled;
+        var half = lamp.Kind == LampKind.LedArray ? DiodeHalfWidthNm : OtherHalfWidthNm;
+        return [new(peak - half, peak + half, 1, "even about the line that is printed on it")];
+    }
+
+    /// <summary>Where most of the light that hardens stencils lies. [nm]</summary>
+    public static (double FromNm, double ToNm) Band(Lamp lamp)
+    {
+        var bands = Bands(lamp);
+        return (bands.Min(band => band.FromNm), bands.Max(band => band.ToNm));
+    }
 
     /// <summary>None of the lamp's light is in the band of the emulsion, or of a part of it, even with the band's ends moved by their spread.</summary>
     public static bool Misses(Lamp lamp, StencilEmulsion emulsion) =>
@@ -40,7 +45,7 @@ public static class LampSpectrum
     /// Exposure beside that of an emulsion whose band holds all of the lamp's light: one over the share that it holds. [1], 1 or more; 1
     /// where the band is not told.
     /// </summary>
-    /// <remarks>Takes light and answer as even over their bands, which neither is: hence from no effect at all to the square of it.</remarks>
+    /// <remarks>Takes the answer as even over its band, which it is not, and the light as tabled for its kind: hence from no effect at all to the square of it.</remarks>
     public static Estimate Factor(Lamp lamp, StencilEmulsion emulsion)
     {
         var share = Math.Min(Alone(lamp, emulsion, 0) ?? 1, emulsion.LaidWith is { } laying ? Alone(lamp, laying, 0) ?? 1 : 1);
@@ -48,13 +53,12 @@ public static class LampSpectrum
         return factor <= 1 ? Estimate.Exact(1, Ground.Model) : new Estimate(factor, 1, factor * factor, Ground.CommonPractice);
     }
 
-    /// <summary>Share of the lamp's band that the emulsion's holds; none where the emulsion's is not told. [1]</summary>
+    /// <summary>Share of the lamp's light that the emulsion's band holds; none where the emulsion's is not told. [1]</summary>
     private static double? Alone(Lamp lamp, StencilEmulsion emulsion, double endShare)
     {
         if (emulsion is not { SensitiveFromNm: { } from, SensitiveToNm: { } to } || to <= from)
             return null;
-        var (lampFrom, lampTo) = Band(lamp);
-        var shared = Math.Min(lampTo, to * (1 + endShare)) - Math.Max(lampFrom, from * (1 - endShare));
-        return Math.Clamp(shared / (lampTo - lampFrom), 0, 1);
+        (from, to) = (from * (1 - endShare), to * (1 + endShare));
+        return Math.Min(1, Bands(lamp).Sum(band => band.Share * Math.Clamp((Math.Min(band.ToNm, to) - Math.Max(band.FromNm, from)) / (band.ToNm - band.FromNm), 0, 1)));
     }
 }

@@ -6,29 +6,34 @@ namespace Silkwright.Exposure;
 /// <remarks>All in natural logarithms of exposure: docs/engines/exposure.md, equations 8 to 12.</remarks>
 internal sealed class WindowInputs
 {
-    private const int Speed = 0, Stencil = 1, Penetration = 2, MeshColour = 3, Scatter = 4, Gap = 5, DMin = 6, DMax = 7, Ageing = 8, Spectrum = 9;
+    private const int Speed = 0, Stencil = 1, Penetration = 2, Scattering = 3, Threads = 4, Gap = 5, DMin = 6, DMax = 7, Ageing = 8, Spectrum = 9, FitThrough = 10, FitEdge = 11, Blur = 12;
 
     private readonly ExposureCase exposure;
     private readonly double lineUm;
     private readonly double logDistance;
+    private readonly StencilLight light;
 
     internal WindowInputs(ExposureCase exposure, Estimate speed)
     {
         this.exposure = exposure;
         lineUm = NeededLineUm(exposure);
         logDistance = LogDistance(exposure.Lamp);
+        light = new StencilLight(exposure);
         Uncertain =
         [
             new("speed of lamp and emulsion", speed),
             new("stencil thickness", exposure.StencilUm),
             new("how deep the coat lets light", CoatOptics.PenetrationUm(exposure.Emulsion)),
-            new("colour of the mesh", CoatOptics.MeshColour(exposure.Mesh)),
-            new("scatter in coat and mesh", CoatOptics.ScatterUm(exposure.Emulsion.Family, exposure.Mesh)),
-            new("contact of film and coat", CoatOptics.GapUm),
-            new("density of the film's clear", Known(exposure.Film?.DMinUv) ?? CoatOptics.DMinUv),
-            new("density of the film's black", Known(exposure.Film?.DMaxUv) ?? CoatOptics.DMaxUv),
+            new("scatter in the coat", CoatOptics.ScatteringPerCm(exposure.Emulsion.Family)),
+            new("light that the threads swallow", CoatOptics.ThreadAbsorption(exposure.Mesh.Dyed)),
+            new("contact of film and coat", ImagingOptics.GapUm(exposure.Lamp.Imaging)),
+            new("density of the film's clear", Known(exposure.Film?.DMinUv) ?? ImagingOptics.DMinUv(exposure.Lamp.Imaging)),
+            new("density of the film's black", Known(exposure.Film?.DMaxUv) ?? ImagingOptics.DMaxUv(exposure.Lamp.Imaging)),
             new("age of the lamp", UsualExposure.Ageing(exposure.Lamp)),
             new("light of the lamp outside the coat's band", LampSpectrum.Factor(exposure.Lamp, exposure.Emulsion)),
+            new("how well the fitted light tells the dose behind threads", StencilLight.ThroughError),
+            new("how well the fitted light tells the undercut", StencilLight.UndercutError),
+            new("width of the spot of light", ImagingOptics.BlurUm(exposure.Lamp)),
         ];
         Best = [.. Uncertain.Select(input => input.Estimate.Value)];
     }
@@ -43,12 +48,12 @@ internal sealed class WindowInputs
 
     /// <summary>Least exposure that cures through behind a thread.</summary>
     internal double Through(IReadOnlyList<double> x) =>
-        Math.Log(x[Speed] / CoatOptics.GoodOverLeast) + Deeper(x) + Math.Log(x[MeshColour]) + Math.Log(x[Ageing]) + Math.Log(x[Spectrum]) + logDistance
+        Math.Log(x[Speed] / CoatOptics.GoodOverLeast) + Light(x).Asks + Math.Log(x[FitThrough]) + Math.Log(x[Ageing]) + Math.Log(x[Spectrum]) + logDistance
         + (Math.Log(10) * (x[DMin] - CoatOptics.ReferenceDMin));
 
     /// <summary>What a narrow wall asks more than a wide one, since light leaves it sideways.</summary>
     internal double Wall(IReadOnlyList<double> x) => exposure.FinestGapUm is { } gap
-        ? -Math.Log(1 - Math.Exp(-gap / (2 * x[Scatter])))
+        ? -Math.Log(1 - Math.Exp(-gap / (2 * Edge(x).LengthUm)))
         : 0;
 
     /// <summary>From through-cure to the most that holds detail and film.</summary>
@@ -58,30 +63,26 @@ internal sealed class WindowInputs
 
     /// <summary>Finest line held at an exposure so far above through-cure. [µm]</summary>
     internal double FinestHeldUm(IReadOnlyList<double> x, double aboveThrough) =>
-        2 / CoatOptics.ClosedShare * (GapUndercut(x) + Undercut.ByScatterUm(x[Scatter], Excess(x) + aboveThrough));
+        2 / CoatOptics.ClosedShare * Edge(x).UndercutUm(Surplus(x) + aboveThrough);
 
     /// <summary>Density of film black that leaves no trace of coat at an exposure so far above through-cure. [1]</summary>
     internal double FilmDensity(double aboveThrough) =>
-        Best[DMin] + ((Excess(Best) + aboveThrough) / Math.Log(10)) + CoatOptics.TraceDensity + CoatOptics.DensityMargin;
+        Best[DMin] + ((Surplus(Best) + aboveThrough) / Math.Log(10)) + CoatOptics.TraceDensity + CoatOptics.DensityMargin;
 
-    private double RoomOfLine(IReadOnlyList<double> x) =>
-        (((CoatOptics.ClosedShare * lineUm / 2) - GapUndercut(x)) / x[Scatter]) + Math.Log(2) - Excess(x);
+    private double RoomOfLine(IReadOnlyList<double> x) => Edge(x).LogExcess(CoatOptics.ClosedShare * lineUm / 2) - Surplus(x);
 
-    private static double RoomOfFilm(IReadOnlyList<double> x) =>
-        (Math.Log(10) * (x[DMax] - x[DMin] - CoatOptics.TraceDensity - CoatOptics.DensityMargin)) - Excess(x);
+    private double RoomOfFilm(IReadOnlyList<double> x) =>
+        (Math.Log(10) * (x[DMax] - x[DMin] - CoatOptics.TraceDensity - CoatOptics.DensityMargin)) - Surplus(x);
 
-    private double GapUndercut(IReadOnlyList<double> x) =>
-        Undercut.ByAngleUm(x[Gap], LampGeometry.HalfAngleDegrees(exposure.Lamp.Kind));
+    /// <summary>
+    /// At through-cure, dose at the print side over what just hardens it there: on the usual stencil the wedge reads its usual solid step, and light tells how another stencil differs from it.
+    /// </summary>
+    private double Surplus(IReadOnlyList<double> x) =>
+        (Math.Log(10) * StepWedge.DensityOf(StepWedge.UsualSolidStep)) - Math.Log(CoatOptics.GoodOverLeast) + Light(x).Surplus;
 
-    /// <summary>At through-cure, dose at the print side over what just hardens it there: the wedge reads its usual solid step.</summary>
-    private static double Excess(IReadOnlyList<double> x) =>
-        (Math.Log(10) * StepWedge.DensityOf(StepWedge.UsualSolidStep)) - Math.Log(CoatOptics.GoodOverLeast) + Deeper(x);
+    private EdgeCurve Edge(IReadOnlyList<double> x) => EdgeCurve.Of(Light(x).Edge, x[FitEdge]).Blurred(x[Blur]);
 
-    private static double Deeper(IReadOnlyList<double> x)
-    {
-        var curve = new WorkingCurve(x[Penetration], 1);
-        return Math.Log(curve.DoseMjPerCm2(x[Stencil]) / curve.DoseMjPerCm2(CoatOptics.ReferenceStencilUm));
-    }
+    private LightOutcome Light(IReadOnlyList<double> x) => light.At(x[Stencil], x[Penetration], x[Scattering], x[Threads], x[Gap]);
 
     private static double LogDistance(Lamp lamp)
     {

@@ -20,7 +20,7 @@ public class ArrowsTests
         ["Catalogue"] = ["Emulsion"],
         ["Coating"] = ["Mesh", "Emulsion"],
         ["Drying"] = ["Emulsion"],
-        ["Exposure"] = ["Mesh", "Emulsion"],
+        ["Exposure"] = ["Mesh", "Emulsion", "Light"],
         ["Ink"] = ["Mesh", "Emulsion"],
         ["Life"] = ["Emulsion"],
         ["Stock"] = ["Emulsion"],

@@ -67,9 +67,10 @@ public class ExposureModelTests
         Assert.InRange(ExposureModel.Window(dyed).Least.Value / ExposureModel.Window(white).Least.Value, 1.3, 2.2);
     }
 
+    /// <summary>What cures through. The most may fall: light runs farther sideways in more coat over the threads, which the trade knows as coarse stencils holding coarse lines.</summary>
     [Fact]
-    public void A_thicker_coat_never_shortens_the_exposure() => ExposureCases.Any.Select(Gen.Double[0, 60]).Sample((exposure, more) =>
-        NeverShorter(exposure with { StencilUm = exposure.StencilUm.Map(um => um + more) }, exposure));
+    public void A_thicker_coat_never_cures_sooner() => ExposureCases.Any.Select(Gen.Double[0, 60]).Sample((exposure, more) =>
+        ExposureModel.Window(exposure with { StencilUm = exposure.StencilUm.Map(um => um + more) }).Least.Value >= ExposureModel.Window(exposure).Least.Value * (1 - 1e-9));
 
     [Fact]
     public void A_farther_point_lamp_never_shortens_the_exposure() => ExposureCases.Any.Select(Gen.Double[1, 3]).Sample((exposure, more) =>

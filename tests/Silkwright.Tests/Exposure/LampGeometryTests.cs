@@ -35,20 +35,6 @@ public class LampGeometryTests
     public void Light_falls_off_with_the_fourth_power_of_the_cosine(double degrees, double share) =>
         Assert.Equal(share, LampGeometry.CosineFourth(degrees), 1e-6);
 
-    /// <summary>Snell's law at an index of 1.5 over a gap of 100 µm, worked by hand to the micrometre.</summary>
-    [Theory]
-    [InlineData(5, 6)]
-    [InlineData(30, 35)]
-    [InlineData(45, 53)]
-    [InlineData(60, 71)]
-    public void Slanting_light_runs_under_the_film(double halfAngle, double micrometres) =>
-        Assert.Equal(micrometres, Undercut.ByAngleUm(100, halfAngle), 0.5);
-
-    /// <summary>An exponential spread loses e for each of its lengths, so e times the dose moves the edge by one length.</summary>
-    [Fact]
-    public void Scatter_grows_by_its_length_for_each_factor_of_e() =>
-        Assert.Equal(6, Undercut.ByScatterUm(6, 3) - Undercut.ByScatterUm(6, 2), 1e-12);
-
     /// <summary>Trade table of light through film, worked from the definition: 1.5 → 3.2 %, 2.0 → 1.0 %, 3.0 → 0.10 %.</summary>
     [Theory]
     [InlineData(1.5, 3.2)]

@@ -18,6 +18,7 @@ internal static class LightCommand
     {
         Slab(surroundings),
         EdgeVerb.Create(surroundings),
+        SurfaceVerb.Create(surroundings),
     };
 
     private static Verb Slab(Surroundings surroundings)

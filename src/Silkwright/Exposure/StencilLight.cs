@@ -1,0 +1,103 @@
+using Silkwright.Estimates;
+using Silkwright.Light;
+using Silkwright.Light.Surface;
+using Silkwright.Mesh;
+
+namespace Silkwright.Exposure;
+
+/// <summary>What light does in the stencil of a case, beside the stencil that the usual exposures speak of.</summary>
+/// <remarks>
+/// Out of the fitted light (<see cref="LightSurface"/>), so that mesh, colour, thickness, lamp and contact are its outcomes. Beyond its range it is told at the nearest place, and dose falls on
+/// by absorption alone.
+/// </remarks>
+internal sealed class StencilLight
+{
+    /// <summary>The mesh that the usual exposures speak of.</summary>
+    private static readonly MeshFabric UsualMesh = new(120, 34, Dyed: true);
+
+    private const double PerCmAndUm = 1e4;
+
+    private readonly SurfacePlace place;
+    private readonly SurfacePlace usual;
+    private readonly double fabricUm;
+    private readonly bool isDyed;
+    private readonly Dictionary<(double, double, double, double, double), LightOutcome> told = [];
+
+    /// <summary>What the fit is out by, as a factor.</summary>
+    internal static readonly Estimate ThroughError = Estimate.WithinFactor(1, Math.Exp(LightSurface.Usual.ErrorOfThroughWorst), Ground.Model);
+
+    /// <inheritdoc cref="ThroughError"/>
+    internal static readonly Estimate UndercutError = Estimate.WithinFactor(1, Math.Exp(LightSurface.Usual.ErrorOfUndercut), Ground.Model);
+
+    internal StencilLight(ExposureCase exposure)
+    {
+        var bare = new SurfacePlace
+        {
+            ThreadUm = 0,
+            Cover = 0,
+            ThicknessPerThread = 0,
+            PrintSideUm = 0,
+            SqueegeeSideUm = UsualOptics.SqueegeeSideUm.Value,
+            CoatAbsorptionPerCm = 0,
+            CoatScatteringPerCm = 0,
+            CoatAnisotropy = UsualOptics.CoatAnisotropy.Value,
+            ThreadAbsorptionPerCm = CoatOptics.ThreadAbsorption(dyed: true).Value,
+            ThreadScatteringPerCm = UsualOptics.ThreadScattering.Value,
+            HalfAngleDegrees = ImagingOptics.HalfAngleDegrees(exposure.Lamp),
+            BackingReflectance = UsualOptics.BlackBlanket.Value,
+        };
+        place = bare.On(exposure.Mesh);
+        usual = bare.On(UsualMesh);
+        fabricUm = place.ThicknessPerThread * place.ThreadUm;
+        usual = usual with { PrintSideUm = CoatOptics.ReferenceStencilUm - (usual.ThicknessPerThread * usual.ThreadUm) };
+        isDyed = exposure.Mesh.Dyed;
+    }
+
+    /// <summary>What of the case lies outside the range of the fitted light.</summary>
+    internal static IReadOnlyList<string> Outside(ExposureCase exposure)
+    {
+        var light = new StencilLight(exposure);
+        return SurfaceRange.Outside(light.Place(
+            exposure.StencilUm.Value, CoatOptics.PenetrationUm(exposure.Emulsion).Value, CoatOptics.ScatteringPerCm(exposure.Emulsion.Family).Value,
+            CoatOptics.ThreadAbsorption(exposure.Mesh.Dyed).Value, ImagingOptics.GapUm(exposure.Lamp.Imaging).Value));
+    }
+
+    /// <summary>The light for one choice of what is uncertain.</summary>
+    /// <param name="stencilUm">Mesh and coat over it on the print side. [µm]</param>
+    /// <param name="penetrationUm">Absorption length of the coat. [µm]</param>
+    /// <param name="scatteringPerCm">Of the coat. [1/cm]</param>
+    /// <param name="threadsPerCm">Absorption of the case's threads. [1/cm]</param>
+    /// <param name="gapUm">Air under the film. [µm]</param>
+    internal LightOutcome At(double stencilUm, double penetrationUm, double scatteringPerCm, double threadsPerCm, double gapUm)
+    {
+        var key = (stencilUm, penetrationUm, scatteringPerCm, threadsPerCm, gapUm);
+        if (told.TryGetValue(key, out var known))
+            return known;
+        var here = Place(stencilUm, penetrationUm, scatteringPerCm, threadsPerCm, gapUm);
+        var there = usual with { CoatAbsorptionPerCm = PerCmAndUm / penetrationUm, CoatScatteringPerCm = scatteringPerCm, GapUm = gapUm };
+        if (isDyed)
+            there = there with { ThreadAbsorptionPerCm = threadsPerCm };
+        var (figures, through) = Told(here);
+        var (usualFigures, usualThrough) = Told(there);
+        return told[key] = new(
+            usualThrough - through,
+            Math.Log(figures.Print) - through - Math.Log(usualFigures.Print) + usualThrough,
+            figures);
+    }
+
+    private SurfacePlace Place(double stencilUm, double penetrationUm, double scatteringPerCm, double threadsPerCm, double gapUm) => place with
+    {
+        PrintSideUm = Math.Max(SurfaceRange.LeastPrintSideUm, stencilUm - fabricUm),
+        CoatAbsorptionPerCm = PerCmAndUm / penetrationUm,
+        CoatScatteringPerCm = scatteringPerCm,
+        ThreadAbsorptionPerCm = threadsPerCm,
+        GapUm = gapUm,
+    };
+
+    private static (SurfaceFigures Figures, double Through) Told(SurfacePlace place)
+    {
+        var inside = SurfaceRange.Inside(place);
+        var through = LightSurface.Usual.LogThroughWorst(inside) - Math.Max(0, place.AbsorptionLengths - inside.AbsorptionLengths);
+        return (LightSurface.Usual.AtInside(inside), through);
+    }
+}

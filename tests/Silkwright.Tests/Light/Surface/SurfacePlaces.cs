@@ -1,0 +1,65 @@
+using Silkwright.Emulsion;
+using Silkwright.Light;
+using Silkwright.Light.Surface;
+using Silkwright.Mesh;
+
+namespace Silkwright.Tests.Light.Surface;
+
+/// <summary>Places that the fitted light is tried at.</summary>
+internal static class SurfacePlaces
+{
+    internal static readonly IReadOnlyList<(string Name, Func<SurfaceFigures, double> Of)> Figures =
+    [
+        ("print", figures => figures.Print),
+        ("throughMean", figures => figures.ThroughMean),
+        ("throughWorst", figures => figures.ThroughWorst),
+        ("undercutAt35Um", figures => figures.UndercutAt35Um),
+        ("undercutAt15Um", figures => figures.UndercutAt15Um),
+        ("undercutAt05Um", figures => figures.UndercutAt05Um),
+        ("lineSpreadUm", figures => figures.LineSpreadUm),
+        ("lineSpreadSqueegeeSideUm", figures => figures.LineSpreadSqueegeeSideUm),
+        ("sawtoothUm", figures => figures.SawtoothUm),
+    ];
+
+    /// <summary>A coat at the usual optics on a mesh, in good contact under a lamp near a point.</summary>
+    internal static SurfacePlace Common(MeshFabric fabric, EmulsionFamily family = EmulsionFamily.DualCure) => new SurfacePlace
+    {
+        ThreadUm = 1,
+        Cover = 1,
+        ThicknessPerThread = 1,
+        PrintSideUm = 8,
+        SqueegeeSideUm = UsualOptics.SqueegeeSideUm.Value,
+        CoatAbsorptionPerCm = UsualOptics.CoatAbsorption(family).Value,
+        CoatScatteringPerCm = UsualOptics.CoatScattering(family).Value,
+        CoatAnisotropy = UsualOptics.CoatAnisotropy.Value,
+        ThreadAbsorptionPerCm = UsualOptics.ThreadAbsorption(fabric.Dyed).Value,
+        ThreadScatteringPerCm = UsualOptics.ThreadScattering.Value,
+        GapUm = UsualOptics.GapUm.Value,
+        HalfAngleDegrees = 5,
+        BackingReflectance = UsualOptics.BlackBlanket.Value,
+    }.On(fabric);
+
+    /// <summary>Places by chance over the whole range, drawn otherwise than the surface's own.</summary>
+    internal static IReadOnlyList<SurfacePlace> Fresh(int count, ulong seed)
+    {
+        var random = new Random((int)seed);
+        var places = new List<SurfacePlace>();
+        while (places.Count < count)
+        {
+            var place = Common(new MeshFabric(61, 64));
+            foreach (var axis in SurfaceRange.Axes)
+            {
+                var even = random.NextDouble();
+                // nothing between image and coat in half of the places, as in most shops
+                if (axis.Low == 0)
+                    even *= random.Next(2) == 0 ? even : 0.1;
+                place = axis.With(place, axis.Low > 0 ? axis.Low * Math.Pow(axis.High / axis.Low, even) : even * axis.High);
+            }
+
+            if (SurfaceRange.Outside(place).Count == 0 && place.Cover * 1e4 / place.ThreadUm is >= 10 and <= 165)
+                places.Add(place);
+        }
+
+        return places;
+    }
+}
