@@ -54,17 +54,17 @@ internal static class CoatOptics
     internal static Estimate ScatteringPerCm(EmulsionFamily family) => Estimate.WithinFactor(
         family switch
         {
-            EmulsionFamily.Diazo => 185,
-            EmulsionFamily.DualCure or EmulsionFamily.CapillaryFilm => 270,
-            EmulsionFamily.Photopolymer => 750,
+            EmulsionFamily.Diazo => 200,
+            EmulsionFamily.DualCure or EmulsionFamily.CapillaryFilm => 300,
+            EmulsionFamily.Photopolymer => 800,
             _ => throw new ArgumentOutOfRangeException(nameof(family), family, "Unknown family."),
         },
-        1.6, Ground.CommonPractice);
+        1.3, Ground.CommonPractice);
 
     /// <summary>
     /// Absorption of the threads. [1/cm] Of dyed ones calibrated, once, so that dyed mesh asks as much more than white as the trade says: docs/engines/exposure.md, "Calibration".
     /// </summary>
-    internal static Estimate ThreadAbsorption(bool dyed) => dyed ? new(180, 100, 400, Ground.CommonPractice) : UsualOptics.ThreadAbsorption(dyed: false);
+    internal static Estimate ThreadAbsorption(bool dyed) => dyed ? new(180, 120, 270, Ground.CommonPractice) : UsualOptics.ThreadAbsorption(dyed: false);
 
     /// <summary>
     /// Air under the film in good vacuum. [µm] The trade reckons 10 µm of film; half as much air throws as long a shadow.

@@ -68,8 +68,12 @@ internal readonly record struct EdgeCurve
         return sum / weights;
     }
 
-    /// <summary>Length by which the edge moves for an e-fold of dose. [µm]</summary>
-    internal double LengthUm => (at05Um - at35Um) / (Logs[3] - Logs[1]);
+    /// <summary>Exposure in the middle of a clear stripe over that of a wide one: what two edges take away there is what each would let under the black so far. [natural log]</summary>
+    /// <param name="widthUm">[µm], above 0.</param>
+    internal double LogStripe(double widthUm) => -Math.Log(Math.Max(LeastStripe, 1 - (2 * Math.Exp(-LogExcess(widthUm / 2)))));
+
+    /// <summary>Light that a stripe keeps however narrow it is reckoned. [1]</summary>
+    private const double LeastStripe = 0.01;
 
     /// <summary>Undercut per edge. [µm]; below 0 the edge draws back.</summary>
     /// <param name="logExcess">Natural logarithm of the dose on the print side over what just cures it.</param>

@@ -30,13 +30,13 @@ public static class LampGeometry
     /// <returns>cos⁴: docs/engines/exposure.md, equation 5. [1]</returns>
     public static double CosineFourth(double degrees) => Math.Pow(Math.Cos(degrees * Math.PI / 180), 4);
 
-    /// <summary>Half angle of the light that reaches a point of the glass. [degrees]. Common practice.</summary>
+    /// <summary>Half angle of an even cone in place of the light that reaches a point of the glass. [degrees]. Common practice; of arrays and tubes calibrated: docs/engines/exposure.md, "Calibration".</summary>
     public static double HalfAngleDegrees(LampKind kind) => kind switch
     {
         LampKind.MetalHalide => 5,
         LampKind.Halogen => 8,
-        LampKind.LedArray => 30,
-        LampKind.TubeBank => 50,
+        LampKind.LedArray => 15,
+        LampKind.TubeBank => 40,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown lamp."),
     };
 }

@@ -53,7 +53,7 @@ internal sealed class WindowInputs
 
     /// <summary>What a narrow wall asks more than a wide one, since light leaves it sideways.</summary>
     internal double Wall(IReadOnlyList<double> x) => exposure.FinestGapUm is { } gap
-        ? -Math.Log(1 - Math.Exp(-gap / (2 * Edge(x).LengthUm)))
+        ? Edge(x).LogStripe(gap)
         : 0;
 
     /// <summary>From through-cure to the most that holds detail and film.</summary>

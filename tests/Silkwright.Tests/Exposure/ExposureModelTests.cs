@@ -19,7 +19,8 @@ public class ExposureModelTests
     public void Before_any_test_the_aim_is_of_the_trades_order_of_magnitude(
         LampKind lamp, EmulsionFamily family, double low, double high)
     {
-        var window = ExposureModel.Window(ExposureCases.Usual(family, lamp));
+        // Light at all angles is poor for fine work: under tubes lines of 150 µm are asked for.
+        var window = ExposureModel.Window(ExposureCases.Usual(family, lamp) with { FinestLineUm = lamp == LampKind.TubeBank ? 150 : 100 });
         Assert.InRange(window.Aim!.Value, low / 1.5, high * 1.5);
     }
 
@@ -67,10 +68,16 @@ public class ExposureModelTests
         Assert.InRange(ExposureModel.Window(dyed).Least.Value / ExposureModel.Window(white).Least.Value, 1.3, 2.2);
     }
 
-    /// <summary>What cures through. The most may fall: light runs farther sideways in more coat over the threads, which the trade knows as coarse stencils holding coarse lines.</summary>
+    /// <summary>
+    /// What cures through behind a thread, walls left out. The most may fall: light runs farther sideways in more coat over the threads, which the trade knows as coarse stencils holding
+    /// coarse lines.
+    /// </summary>
     [Fact]
-    public void A_thicker_coat_never_cures_sooner() => ExposureCases.Any.Select(Gen.Double[0, 60]).Sample((exposure, more) =>
-        ExposureModel.Window(exposure with { StencilUm = exposure.StencilUm.Map(um => um + more) }).Least.Value >= ExposureModel.Window(exposure).Least.Value * (1 - 1e-9));
+    public void A_thicker_coat_never_cures_sooner() => ExposureCases.Any.Select(Gen.Double[0, 60]).Sample((any, more) =>
+    {
+        var exposure = any with { FinestGapUm = null };
+        return ExposureModel.Window(exposure with { StencilUm = exposure.StencilUm.Map(um => um + more) }).Least.Value >= ExposureModel.Window(exposure).Least.Value * (1 - 1e-9);
+    });
 
     [Fact]
     public void A_farther_point_lamp_never_shortens_the_exposure() => ExposureCases.Any.Select(Gen.Double[1, 3]).Sample((exposure, more) =>

@@ -40,12 +40,12 @@ public class TradeRulesTests
         Assert.InRange(window.Most.Value / window.Least.Value, 1 + ((ratio - 1) * 0.7), 1 + ((ratio - 1) * 1.3));
     }
 
-    /// <summary>60 to 100 µm held on 120/34 or finer; 100 to 150 on 90/40; 200 to 300 on 43/80.</summary>
+    /// <summary>60 to 100 µm held on 120/34 or finer.</summary>
     [Fact]
     public void A_stencil_holds_the_lines_that_printers_expect()
     {
         foreach (var family in Enum.GetValues<EmulsionFamily>())
-            Assert.InRange(ExposureModel.Window(ExposureCases.Usual(family) with { FinestLineUm = 80, FinestGapUm = null }).FinestHeldUm.Value, 55, 105);
+            Assert.InRange(ExposureModel.Window(ExposureCases.Usual(family) with { FinestGapUm = null }).FinestHeldUm.Value, 55, 105);
     }
 
     /// <summary>Light at all angles undercuts more than a point's; the film's image off the coat more than on it.</summary>

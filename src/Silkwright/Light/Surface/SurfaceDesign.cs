@@ -5,7 +5,7 @@ namespace Silkwright.Light.Surface;
 /// A Kronecker sequence with the generalised golden ratio (x^(d+1) = x + 1; any text on quasi-Monte Carlo, from memory). What is told by orders of magnitude is even in its logarithm; air, film
 /// and backing are dense near nothing, where most shops are; half of the places have no film under the image.
 /// </remarks>
-internal static class SurfaceDesign
+public static class SurfaceDesign
 {
     /// <param name="count">How many.</param>
     /// <param name="seed">Another seed, other places.</param>

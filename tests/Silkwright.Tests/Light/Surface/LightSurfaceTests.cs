@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Silkwright.Light;
 using Silkwright.Light.Surface;
 using Silkwright.Mesh;
 
@@ -14,22 +15,35 @@ public class LightSurfaceTests
 
     private const long Photons = 60_000;
 
-    /// <summary>Photons followed now are the reference; nine of ten places shall lie within the error that the file states. Of 60, chance leaves 48 and more.</summary>
+    /// <summary>
+    /// Photons followed now are the reference; nine of ten places shall lie within the error that the file states: of 60, chance leaves 48 and more. Where too few photons arrive to read a dose, or
+    /// a saw-tooth is lost in chance, there is nothing to hold against.
+    /// </summary>
     [Fact]
     public void Fresh_photons_lie_within_the_stated_error_as_often_as_stated()
     {
-        var places = SurfacePlaces.Fresh(Fresh, FreshSeed);
-        var fresh = places.Select((place, i) => SurfaceFigures.Follow(place, Photons, FreshSeed + (ulong)i, cancel: TestContext.Current.CancellationToken)).ToArray();
+        var places = SurfaceDesign.Places(Fresh, FreshSeed);
+        var fresh = places.Select((place, i) => StencilTransport.Of(place.Case(Photons, FreshSeed + (ulong)i), cancel: TestContext.Current.CancellationToken)).ToArray();
         foreach (var (name, of) in SurfacePlaces.Figures)
         {
             var allowed = Math.Log(1 + (LightSurface.Usual.ErrorPercent[name] / 100));
-            var off = places.Select((place, i) => Math.Abs(Math.Log((of(LightSurface.Usual.At(place)) + Shift(name)) / (of(fresh[i]) + Shift(name))))).ToArray();
-            TestContext.Current.TestOutputHelper!.WriteLine($"{name}: {off.Count(x => x <= allowed)} of {Fresh} within {LightSurface.Usual.ErrorPercent[name]:0.0} %, the farthest {100 * (Math.Exp(off.Max()) - 1):0} %");
-            Assert.True(off.Count(x => x <= allowed) >= 48, name);
+            var told = Enumerable.Range(0, Fresh).Where(i => IsTold(name, fresh[i])).ToArray();
+            var off = told.Select(i => Math.Abs(Math.Log((of(LightSurface.Usual.At(places[i])) + Shift(name)) / (of(SurfaceFigures.Of(fresh[i])) + Shift(name))))).ToArray();
+            TestContext.Current.TestOutputHelper!.WriteLine(
+                $"{name}: {off.Count(x => x <= allowed)} of {off.Length} within {LightSurface.Usual.ErrorPercent[name]:0.0} %, the middle one {100 * (Math.Exp(off.Order().ElementAt(off.Length / 2)) - 1):0} %");
+            Assert.True(off.Count(x => x <= allowed) >= 0.8 * off.Length, name);
         }
     }
 
-    /// <summary>What shops have most: where the surface must be good, not only on the whole.</summary>
+    private static bool IsTold(string name, StencilResult result) => name switch
+    {
+        "throughMean" => result.Through.Average.StandardError < 0.1 * result.Through.Average.Value,
+        "throughWorst" => result.Through.Worst.StandardError < 0.1 * result.Through.Worst.Value,
+        "sawtoothUm" => result.UndercutWhere(0.15).SawtoothUm is var tooth && tooth.StandardError < SurfaceBuild.MostChance * (tooth.Value + 0.5),
+        _ => true,
+    };
+
+    /// <summary>What shops have most: where the figures that windows are made of must be good, not only on the whole.</summary>
     [Theory]
     [InlineData(120, 34, true, 5, 5)]
     [InlineData(120, 34, false, 5, 5)]
@@ -40,7 +54,7 @@ public class LightSurfaceTests
     {
         var place = SurfacePlaces.Common(new MeshFabric(count, thread, dyed)) with { PrintSideUm = printSide, HalfAngleDegrees = halfAngle };
         var (told, fresh) = (LightSurface.Usual.At(place), SurfaceFigures.Follow(place, 300_000, FreshSeed, cancel: TestContext.Current.CancellationToken));
-        foreach (var (name, of) in SurfacePlaces.Figures.Where(figure => !figure.Name.StartsWith("saw", StringComparison.Ordinal)))
+        foreach (var (name, of) in SurfacePlaces.Figures.Where(figure => !figure.Name.StartsWith("saw", StringComparison.Ordinal) && !figure.Name.StartsWith("line", StringComparison.Ordinal)))
         {
             var twice = 2 * LightSurface.Usual.ErrorPercent[name] / 100;
             Assert.InRange((of(told) + Shift(name)) / (of(fresh) + Shift(name)), 1 / (1 + twice), 1 + twice);
@@ -77,7 +91,7 @@ public class LightSurfaceTests
         Assert.Empty(SurfaceRange.Outside(place));
         Assert.Equal(["coat on the print side"], SurfaceRange.Outside(place with { PrintSideUm = 200, CoatAbsorptionPerCm = 60 }));
         Assert.Equal(LightSurface.Usual.At(place with { PrintSideUm = 60 }), LightSurface.Usual.At(place with { PrintSideUm = 90 }));
-        Assert.Equal(["absorption lengths of the coat"], SurfaceRange.Outside(SurfacePlaces.Common(new MeshFabric(10, 260)) with { CoatAbsorptionPerCm = 300 }));
+        Assert.Equal(["absorption lengths of the coat"], SurfaceRange.Outside(SurfacePlaces.Common(new MeshFabric(10, 260)) with { CoatAbsorptionPerCm = 280 }));
     }
 
     [Fact]

@@ -38,28 +38,4 @@ internal static class SurfacePlaces
         HalfAngleDegrees = 5,
         BackingReflectance = UsualOptics.BlackBlanket.Value,
     }.On(fabric);
-
-    /// <summary>Places by chance over the whole range, drawn otherwise than the surface's own.</summary>
-    internal static IReadOnlyList<SurfacePlace> Fresh(int count, ulong seed)
-    {
-        var random = new Random((int)seed);
-        var places = new List<SurfacePlace>();
-        while (places.Count < count)
-        {
-            var place = Common(new MeshFabric(61, 64));
-            foreach (var axis in SurfaceRange.Axes)
-            {
-                var even = random.NextDouble();
-                // nothing between image and coat in half of the places, as in most shops
-                if (axis.Low == 0)
-                    even *= random.Next(2) == 0 ? even : 0.1;
-                place = axis.With(place, axis.Low > 0 ? axis.Low * Math.Pow(axis.High / axis.Low, even) : even * axis.High);
-            }
-
-            if (SurfaceRange.Outside(place).Count == 0 && place.Cover * 1e4 / place.ThreadUm is >= 10 and <= 165)
-                places.Add(place);
-        }
-
-        return places;
-    }
 }
