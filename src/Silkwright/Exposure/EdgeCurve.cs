@@ -1,5 +1,3 @@
-using Silkwright.Light.Surface;
-
 namespace Silkwright.Exposure;
 
 /// <summary>How far the cured edge reaches under the black as the dose on the print side grows over what just cures it.</summary>
@@ -23,8 +21,8 @@ internal readonly record struct EdgeCurve
         this.at05Um = Math.Max(at05Um, this.at15Um + LeastStepUm);
     }
 
-    internal static EdgeCurve Of(SurfaceFigures figures, double times) =>
-        new(figures.UndercutAt35Um * times, figures.UndercutAt15Um * times, figures.UndercutAt05Um * times);
+    /// <summary>All undercuts so many times as far.</summary>
+    internal EdgeCurve Times(double factor) => new(at35Um * factor, at15Um * factor, at05Um * factor);
 
     /// <summary>The curve of an image whose edge is itself unsharp: the shares of light across the edge, averaged over a normal spot.</summary>
     /// <param name="deviationUm">Of the spot. [µm]</param>

@@ -77,12 +77,12 @@ internal sealed class StencilLight
         var there = usual with { CoatAbsorptionPerCm = PerCmAndUm / penetrationUm, CoatScatteringPerCm = scatteringPerCm, GapUm = gapUm };
         if (isDyed)
             there = there with { ThreadAbsorptionPerCm = threadsPerCm };
-        var (figures, through) = Told(here);
-        var (usualFigures, usualThrough) = Told(there);
+        var (inside, usualInside) = (SurfaceRange.Inside(here), SurfaceRange.Inside(there));
+        var surface = LightSurface.Usual;
+        var (print, at35Um, at15Um, at05Um) = surface.Edge(inside);
+        var (through, usualThrough) = (LogThrough(here, inside), LogThrough(there, usualInside));
         return told[key] = new(
-            usualThrough - through,
-            Math.Log(figures.Print) - through - Math.Log(usualFigures.Print) + usualThrough,
-            figures);
+            usualThrough - through, print - through - surface.LogPrint(usualInside) + usualThrough, new EdgeCurve(at35Um, at15Um, at05Um));
     }
 
     private SurfacePlace Place(double stencilUm, double penetrationUm, double scatteringPerCm, double threadsPerCm, double gapUm) => place with
@@ -94,10 +94,6 @@ internal sealed class StencilLight
         GapUm = gapUm,
     };
 
-    private static (SurfaceFigures Figures, double Through) Told(SurfacePlace place)
-    {
-        var inside = SurfaceRange.Inside(place);
-        var through = LightSurface.Usual.LogThroughWorst(inside) - Math.Max(0, place.AbsorptionLengths - inside.AbsorptionLengths);
-        return (LightSurface.Usual.AtInside(inside), through);
-    }
+    private static double LogThrough(SurfacePlace place, SurfacePlace inside) =>
+        LightSurface.Usual.LogThroughWorst(inside) - Math.Max(0, place.AbsorptionLengths - inside.AbsorptionLengths);
 }

@@ -80,7 +80,7 @@ internal sealed class WindowInputs
     private double Surplus(IReadOnlyList<double> x) =>
         (Math.Log(10) * StepWedge.DensityOf(StepWedge.UsualSolidStep)) - Math.Log(CoatOptics.GoodOverLeast) + Light(x).Surplus;
 
-    private EdgeCurve Edge(IReadOnlyList<double> x) => EdgeCurve.Of(Light(x).Edge, x[FitEdge]).Blurred(x[Blur]);
+    private EdgeCurve Edge(IReadOnlyList<double> x) => Light(x).Edge.Times(x[FitEdge]).Blurred(x[Blur]);
 
     private LightOutcome Light(IReadOnlyList<double> x) => light.At(x[Stencil], x[Penetration], x[Scattering], x[Threads], x[Gap]);
 

@@ -45,18 +45,33 @@ public sealed class LightSurface
     /// <summary>The figures of a place; outside the range those of the nearest place inside: <see cref="SurfaceRange.Outside"/>.</summary>
     public SurfaceFigures At(SurfacePlace place) => AtInside(SurfaceRange.Inside(place));
 
-    /// <summary>The figures of a place inside the range.</summary>
-    internal SurfaceFigures AtInside(SurfacePlace place)
+    private SurfaceFigures AtInside(SurfacePlace place)
     {
-        Span<double> features = stackalloc double[SurfaceFeatures.Count];
         Span<double> table = stackalloc double[SurfaceTerms.TableLength];
         Span<double> logs = stackalloc double[polynomials.Length];
-        SurfaceFeatures.Of(place, features);
-        SurfaceTerms.Table(features, table);
+        SurfaceTerms.Table(place, table);
         for (var i = 0; i < polynomials.Length; i++)
             logs[i] = polynomials[i].Of(table);
         return SurfaceFigures.OfLogs(logs, SurfaceBaseline.LogThrough(place));
     }
+
+    /// <summary>Dose on the print side of a place inside the range. [natural log]</summary>
+    internal double LogPrint(SurfacePlace inside)
+    {
+        Span<double> table = stackalloc double[SurfaceTerms.TableLength];
+        SurfaceTerms.Table(inside, table);
+        return polynomials[SurfaceFigures.PrintAt].Of(table);
+    }
+
+    /// <summary>Dose on the print side and the three undercuts alone, of a place inside the range: what a window asks for most.</summary>
+    internal (double LogPrint, double At35Um, double At15Um, double At05Um) Edge(SurfacePlace inside)
+    {
+        Span<double> table = stackalloc double[SurfaceTerms.TableLength];
+        SurfaceTerms.Table(inside, table);
+        return (polynomials[SurfaceFigures.PrintAt].Of(table), Length(SurfaceFigures.UndercutAt35At, table), Length(SurfaceFigures.UndercutAt15At, table), Length(SurfaceFigures.UndercutAt05At, table));
+    }
+
+    private double Length(int figure, ReadOnlySpan<double> table) => SurfaceFigures.FromLength(polynomials[figure].Of(table));
 
     /// <summary>
     /// Dose in the place that gets least, made to fall with every µm of coat on the print side: told at a few thicknesses, each no higher than the one before, straight between them. [natural log]
@@ -78,10 +93,8 @@ public sealed class LightSurface
 
     private double LogWorst(SurfacePlace place)
     {
-        Span<double> features = stackalloc double[SurfaceFeatures.Count];
         Span<double> table = stackalloc double[SurfaceTerms.TableLength];
-        SurfaceFeatures.Of(place, features);
-        SurfaceTerms.Table(features, table);
+        SurfaceTerms.Table(place, table);
         return polynomials[SurfaceFigures.ThroughWorstAt].Of(table) + SurfaceBaseline.LogThrough(place);
     }
 

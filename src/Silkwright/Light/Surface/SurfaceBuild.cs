@@ -77,9 +77,7 @@ public sealed record SurfaceBuild(int Places, long Photons, ulong Seed)
     private static double[] Row(SurfacePlace place)
     {
         var row = new double[SurfaceTerms.TableLength];
-        Span<double> features = stackalloc double[SurfaceFeatures.Count];
-        SurfaceFeatures.Of(place, features);
-        SurfaceTerms.Table(features, row);
+        SurfaceTerms.Table(place, row);
         return row;
     }
 

@@ -29,7 +29,7 @@ public readonly record struct SurfaceFigures(
         ["print", "throughMean", "throughWorst", "undercutAt35Um", "undercutAt15Um", "undercutAt05Um", "lineSpreadUm", "lineSpreadSqueegeeSideUm", "sawtoothUm"];
 
     /// <summary>Places in that order.</summary>
-    internal const int ThroughWorstAt = 2, UndercutAt15At = 4;
+    internal const int PrintAt = 0, ThroughWorstAt = 2, UndercutAt35At = 3, UndercutAt15At = 4, UndercutAt05At = 5;
 
     /// <summary>Photons of a place, followed.</summary>
     public static SurfaceFigures Follow(SurfacePlace place, long photons, ulong seed, int? threads = null, CancellationToken cancel = default) =>
@@ -75,5 +75,5 @@ public readonly record struct SurfaceFigures(
 
     private static double Length(double um) => Math.Log(Math.Max(0, um) + FinestUm);
 
-    private static double FromLength(double log) => Math.Max(0, Math.Exp(log) - FinestUm);
+    internal static double FromLength(double log) => Math.Max(0, Math.Exp(log) - FinestUm);
 }

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Silkwright.Light.Surface;
 
 /// <summary>One figure of the surface: a sum of few terms.</summary>
@@ -8,6 +10,7 @@ internal sealed record SurfacePolynomial(IReadOnlyList<SurfaceTerm> Terms, IRead
     private readonly SurfaceTerm[] terms = [.. Terms];
     private readonly double[] coefficients = [.. Coefficients];
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public double Of(ReadOnlySpan<double> table)
     {
         var sum = 0.0;

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Silkwright.Light.Surface;
 
 /// <summary>Legendre polynomials of the features and their products: what a surface is a sum of.</summary>
@@ -14,9 +16,12 @@ internal static class SurfaceTerms
 
     public const int TableLength = SurfaceFeatures.Count * Degrees;
 
-    /// <summary>All polynomials of all features.</summary>
-    public static void Table(ReadOnlySpan<double> features, Span<double> table)
+    /// <summary>All polynomials of all features of a place.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public static void Table(SurfacePlace place, Span<double> table)
     {
+        Span<double> features = stackalloc double[SurfaceFeatures.Count];
+        SurfaceFeatures.Of(place, features);
         for (var feature = 0; feature < SurfaceFeatures.Count; feature++)
         {
             var x = features[feature];
