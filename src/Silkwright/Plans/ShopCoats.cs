@@ -9,7 +9,10 @@ namespace Silkwright.Plans;
 internal static class ShopCoats
 {
     /// <summary>All its emulsions, meshes and troughs together.</summary>
-    public static CoatHierarchy Of(Shop shop) => CoatHierarchy.Of(
+    public static CoatHierarchy Of(Shop shop) => CoatHierarchy.Of(Reads(shop));
+
+    /// <summary>The readings that teach, as the model takes them.</summary>
+    public static IReadOnlyList<CoatRead> Reads(Shop shop) =>
     [
         .. from reading in shop.CoatReadings
            join emulsion in shop.Emulsions on reading.EmulsionId.ToUpperInvariant() equals emulsion.Id.ToUpperInvariant()
@@ -28,7 +31,7 @@ internal static class ShopCoats
                    Screen = reading.Screen,
                },
                reading.EomUm),
-    ]);
+    ];
 
     /// <summary>A coat of the shop that nobody has laid yet, its strokes still to be found.</summary>
     public static CoatObservation Asked(Shop shop, Trough trough, StencilEmulsion emulsion, WovenMesh mesh) =>

@@ -1,0 +1,50 @@
+using Silkwright.Coating.Learning;
+using Silkwright.Emulsion;
+using Silkwright.Estimates;
+using Silkwright.Mesh;
+
+namespace Silkwright.Plans;
+
+/// <summary>What a shop's own gauge readings taught of its coats, and the strokes they lead to.</summary>
+public sealed class LearntShopCoats
+{
+    private readonly Shop shop;
+    private readonly CoatHierarchy learnt;
+    private readonly IReadOnlyList<CoatRead> reads;
+
+    private LearntShopCoats(Shop shop)
+    {
+        this.shop = shop;
+        reads = ShopCoats.Reads(shop);
+        learnt = CoatHierarchy.Of(reads);
+    }
+
+    /// <summary>Who and what lays otherwise than its like.</summary>
+    public IReadOnlyList<CoatEffect> Effects => learnt.Effects();
+
+    /// <summary>Readings learnt from.</summary>
+    public int Count => reads.Count;
+
+    /// <summary>Learns.</summary>
+    /// <param name="shop">As it is told; what it does not tell is assumed as in a plan.</param>
+    public static LearntShopCoats Of(Shop shop) => new(ShopAssumptions.Fill(shop).Shop);
+
+    /// <summary>Each reading beside what the other readings alone say it should have been.</summary>
+    /// <param name="most">As many of the latest.</param>
+    public IReadOnlyList<(CoatRead Read, Estimate Expected)> Held(int most) =>
+        [.. reads.TakeLast(most).Select(read => (read, CoatHierarchy.Of([.. reads.Where(other => !ReferenceEquals(other, read))]).Expect(read.Coat)))];
+
+    /// <summary>The shortest strokes for a wanted thickness, out of the shop's people and troughs.</summary>
+    /// <param name="wantedUm">[µm]</param>
+    /// <param name="toleranceUm">Either way. [µm]</param>
+    /// <param name="emulsion">A liquid.</param>
+    /// <param name="mesh">The mesh.</param>
+    public CoatAim Aim(double wantedUm, double toleranceUm, StencilEmulsion emulsion, MeshFabric mesh)
+    {
+        string?[] people = [.. shop.CoatReadings.Select(reading => reading.Operator).Distinct().DefaultIfEmpty()];
+        return CoatAim.Of(
+            wantedUm, toleranceUm,
+            [.. from trough in shop.Troughs from person in people select ShopCoats.Asked(shop, trough, emulsion, WovenMesh.Of(mesh)) with { Operator = person }],
+            learnt);
+    }
+}
