@@ -10,7 +10,7 @@ namespace Silkwright.Records.Gauging;
 /// <summary>What the kept gauge readings of a shop say of its coats, for its plans to learn from.</summary>
 public static class GaugedCoats
 {
-    /// <summary>Learning weighs each coat against every other: more than these teach little new.</summary>
+    /// <summary>More than these teach little new.</summary>
     private const int Most = 200;
 
     /// <summary>The latest coats of emulsions, meshes and troughs that the shop has, where their strokes were told.</summary>
@@ -37,6 +37,6 @@ public static class GaugedCoats
         // A coat thinner than its mesh, or begun with an empty edge, is a slip that no plan should rest on.
         return mesh is null || emulsion is null || (trough is null && coat.Trough is not null) || coat.EomUm < 0 || strokes is not [{ Scrape: false }, ..]
             ? null
-            : new CoatReading { EmulsionId = emulsion.Id, Mesh = mesh, Strokes = strokes, TroughId = trough?.Id, EomUm = coat.EomUm, On = coat.On };
+            : new CoatReading { EmulsionId = emulsion.Id, Mesh = mesh, Strokes = strokes, TroughId = trough?.Id, Operator = coat.Operator, EomUm = coat.EomUm, On = coat.On };
     }
 }
