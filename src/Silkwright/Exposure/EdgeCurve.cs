@@ -24,6 +24,9 @@ internal readonly record struct EdgeCurve
     /// <summary>All undercuts so many times as far.</summary>
     internal EdgeCurve Times(double factor) => new(at35Um * factor, at15Um * factor, at05Um * factor);
 
+    /// <summary>At every share the nearer of two.</summary>
+    internal EdgeCurve NoFartherThan(EdgeCurve other) => new(Math.Min(at35Um, other.at35Um), Math.Min(at15Um, other.at15Um), Math.Min(at05Um, other.at05Um));
+
     /// <summary>The curve of an image whose edge is itself unsharp: the shares of light across the edge, averaged over a normal spot.</summary>
     /// <param name="deviationUm">Of the spot. [µm]</param>
     internal EdgeCurve Blurred(double deviationUm)

@@ -82,7 +82,17 @@ internal sealed class StencilLight
         var (print, at35Um, at15Um, at05Um) = surface.Edge(inside);
         var (through, usualThrough) = (LogThrough(here, inside), LogThrough(there, usualInside));
         return told[key] = new(
-            usualThrough - through, print - through - surface.LogPrint(usualInside) + usualThrough, new EdgeCurve(at35Um, at15Um, at05Um));
+            usualThrough - through, print - through - surface.LogPrint(usualInside) + usualThrough,
+            isDyed ? new EdgeCurve(at35Um, at15Um, at05Um) : NoFartherThanWhite(new(at35Um, at15Um, at05Um), here));
+    }
+
+    /// <summary>
+    /// Clear threads, as fitted, carry light so far that no shop would print on coarse white mesh: the trade's word is held to instead. docs/engines/exposure.md, "Calibration".
+    /// </summary>
+    private static EdgeCurve NoFartherThanWhite(EdgeCurve white, SurfacePlace here)
+    {
+        var (_, at35Um, at15Um, at05Um) = LightSurface.Usual.Edge(SurfaceRange.Inside(here with { ThreadAbsorptionPerCm = CoatOptics.ThreadAbsorption(dyed: true).Value }));
+        return white.NoFartherThan(new EdgeCurve(at35Um, at15Um, at05Um).Times(CoatOptics.WhiteOverDyedUndercut));
     }
 
     private SurfacePlace Place(double stencilUm, double penetrationUm, double scatteringPerCm, double threadsPerCm, double gapUm) => place with

@@ -155,8 +155,8 @@ public class ExposureModelTests
     [Fact]
     public void Lines_too_fine_for_white_mesh_ask_for_dyed_mesh_or_wider_lines()
     {
-        var usual = ExposureCases.Usual();
-        var window = ExposureModel.Window(usual with { Mesh = usual.Mesh with { Dyed = false }, FinestLineUm = 60 });
+        var usual = ExposureCases.Usual(EmulsionFamily.Photopolymer);
+        var window = ExposureModel.Window(usual with { Mesh = usual.Mesh with { Dyed = false }, FinestLineUm = 50 });
         Assert.Null(window.Aim);
         Assert.Contains(window.OpensBy, text => text.Contains("Dyed mesh", StringComparison.Ordinal));
         Assert.Contains("wider", window.OpensBy[^1], StringComparison.Ordinal);

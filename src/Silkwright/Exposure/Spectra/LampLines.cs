@@ -1,5 +1,5 @@
 using System.Globalization;
-using System.Reflection;
+using Silkwright.Estimates;
 
 namespace Silkwright.Exposure.Spectra;
 
@@ -15,15 +15,10 @@ public static class LampLines
     /// <param name="peakNm">The line that is printed on it; none: not told. [nm]</param>
     public static IReadOnlyList<SpectrumBand> Of(LampKind kind, double? peakNm) => [.. Rows.Value[(kind, peakNm)]];
 
-    private static ILookup<(LampKind Kind, double? PeakNm), SpectrumBand> Read()
-    {
-        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(Resource)
-            ?? throw new InvalidOperationException($"{Resource} is missing from the program.");
-        using var reader = new StreamReader(stream);
-        return reader.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(1).Select(line => line.TrimEnd('\r').Split(',', 6)).ToLookup(
+    private static ILookup<(LampKind Kind, double? PeakNm), SpectrumBand> Read() =>
+        EmbeddedText.Read(Resource).Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(1).Select(line => line.TrimEnd('\r').Split(',', 6)).ToLookup(
             cells => (Enum.Parse<LampKind>(cells[0], ignoreCase: true), cells[1].Length > 0 ? Number(cells[1]) : (double?)null),
             cells => new SpectrumBand(Number(cells[2]), Number(cells[3]), Number(cells[4]) / 100, cells[5]));
-    }
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 }

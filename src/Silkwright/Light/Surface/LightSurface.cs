@@ -1,4 +1,4 @@
-using System.Reflection;
+using Silkwright.Estimates;
 
 namespace Silkwright.Light.Surface;
 
@@ -98,11 +98,5 @@ public sealed class LightSurface
         return polynomials[SurfaceFigures.ThroughWorstAt].Of(table) + SurfaceBaseline.LogThrough(place);
     }
 
-    private static LightSurface Load()
-    {
-        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(Resource)
-            ?? throw new InvalidOperationException($"{Resource} is missing from the program.");
-        using var reader = new StreamReader(stream);
-        return SurfaceFile.Read(reader.ReadToEnd());
-    }
+    private static LightSurface Load() => SurfaceFile.Read(EmbeddedText.Read(Resource));
 }
