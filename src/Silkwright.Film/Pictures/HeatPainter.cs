@@ -58,10 +58,10 @@ internal sealed class HeatPainter(HeatParts parts, HeatColours colours, int long
                 return;
             narrower.Read(y, 0, thin);
             near.Read(y, 0, wide);
-            for (var i = 0; i < image.Length; i++)
+            for (var word = 0; word < image.Length; word++)
             {
-                thin[i] &= image[i] ^ turn;
-                wide[i] &= (image[i] ^ turn) & ~thin[i];
+                thin[word] &= image[word] ^ turn;
+                wide[word] &= (image[word] ^ turn) & ~thin[word];
             }
 
             Add(thin, ofNarrower);
