@@ -14,6 +14,19 @@ internal static class OutputFile
         _ => throw new InputProblemException(new Problem($"'{Path.GetFileName(path)}' is no picture that is drawn here.", "--picture", "Name a file that ends in .png or .svg.")),
     };
 
+    /// <summary>What is read is not written over.</summary>
+    /// <param name="path">What is to be written, as typed.</param>
+    /// <param name="read">What is read, as typed.</param>
+    /// <param name="where">The option that names what is to be written.</param>
+    /// <exception cref="InputProblemException">They are one file.</exception>
+    public static void RefuseInput(string path, string read, string where)
+    {
+        if (Path.Exists(path) && Real(path) == Real(read))
+            throw new InputProblemException(new Problem($"{Path.GetFileName(path)} is the file that is read.", where, "Name another file: this one would be lost."));
+    }
+
+    private static string Real(string path) => new FileInfo(path) is { } file && file.ResolveLinkTarget(returnFinalTarget: true) is { } target ? target.FullName : Path.GetFullPath(path);
+
     /// <exception cref="InputProblemException">The file cannot be written.</exception>
     public static async Task WriteAsync(string path, byte[] bytes, CancellationToken cancel)
     {

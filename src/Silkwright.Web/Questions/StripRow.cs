@@ -36,10 +36,12 @@ public sealed record StripRow(string Amount, string Solid, string Soft, string H
     /// <param name="problems">Takes the faults.</param>
     public StepTest ToStrip(int row, double lineUm, DateOnly? on, ProblemList problems)
     {
-        if (!double.TryParse(Amount, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var amount) || amount is < InputLimits.LeastExposure or > InputLimits.MostExposureUnits)
+        if (!double.TryParse(Amount, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var amount) || !(amount >= InputLimits.LeastExposure && amount <= InputLimits.MostExposureUnits))
             problems.Add($"'{(Amount.Length > 20 ? Amount[..20] : Amount)}' is no exposure.", $"strip {row}", "Write a plain number of seconds or units.");
         int? solid = int.TryParse(Solid, NumberStyles.None, CultureInfo.InvariantCulture, out var step) && step <= InputLimits.MostWedgeSteps ? step : null;
-        return new StepTest(Math.Max(amount, InputLimits.LeastExposure), solid, YesNo(Soft), YesNo(Held) switch { true => lineUm, false => 2 * lineUm, null => null }, null, Damp == "1") { On = on };
+        if (solid is null && Solid.Length > 0)
+            problems.Add("This is no step of a wedge.", $"strip {row}", $"Press the last step that stayed solid, 0 to {InputLimits.MostWedgeSteps}.");
+        return new StepTest(amount >= InputLimits.LeastExposure ? amount : InputLimits.LeastExposure, solid, YesNo(Soft), YesNo(Held) switch { true => lineUm, false => 2 * lineUm, null => null }, null, Damp == "1") { On = on };
     }
 
     private static bool? YesNo(string text) => text switch { "1" => true, "0" => false, _ => null };

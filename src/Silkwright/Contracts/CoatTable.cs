@@ -30,6 +30,7 @@ public static class CoatTable
     {
         var problems = new ProblemList();
         var rows = SeparatedText.Read(text, where, problems);
+        SeparatedText.RefuseLongRows(rows, where, problems);
         string[] columns = isReading ? [.. Columns, "eomUm"] : [.. Columns];
         if (rows.Count == 0)
             problems.Add("There is nothing in it.", where, $"Begin with the header {string.Join(',', columns)}.");

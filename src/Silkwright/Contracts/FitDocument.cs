@@ -19,6 +19,7 @@ public static class FitDocument
     {
         var problems = new ProblemList();
         var rows = SeparatedText.Read(text, where, problems);
+        SeparatedText.RefuseLongRows(rows, where, problems);
         if (rows.Count < 4)
             problems.Add($"It has {Math.Max(0, rows.Count - 1)} rows below its header.", where, $"Give the header {string.Join(',', Columns)} and three pairs or more.");
         problems.ThrowIfAny();

@@ -17,6 +17,7 @@ public static class GaugeReader
     {
         var problems = new ProblemList();
         var rows = SeparatedText.Read(text, where, problems);
+        SeparatedText.RefuseLongRows(rows, where, problems);
         if (rows.Count < 2)
             problems.Add("There are no readings in it.", where, $"Begin with a header of the columns there are, out of {string.Join(", ", GaugeColumns.Taken)}; then a line a reading.");
         else if (rows.Count - 1 > MostRows)

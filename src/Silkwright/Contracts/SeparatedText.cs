@@ -64,6 +64,19 @@ internal sealed class SeparatedText
         return rows;
     }
 
+    /// <summary>Tells lines that have more values than the header has names: a decimal comma among commas splits a number in two, and its head alone would be read.</summary>
+    /// <param name="rows">The header first.</param>
+    /// <param name="where">The file's name.</param>
+    /// <param name="problems">Takes the faults.</param>
+    public static void RefuseLongRows(IReadOnlyList<SeparatedRow> rows, string where, ProblemList problems)
+    {
+        foreach (var row in rows.Skip(1))
+        {
+            if (row.Fields.Skip(rows[0].Fields.Count).Any(field => !string.IsNullOrWhiteSpace(field)))
+                problems.Add($"This line has {row.Fields.Count} values, and the header {rows[0].Fields.Count} names.", Place(where, row.Line, rows[0].Fields.Count + 1), "Write decimals with a point, and put a text that holds the separator into quotes.");
+        }
+    }
+
     /// <summary>Where a field stands, in words: line, and column counted from 1.</summary>
     public static string Place(string where, int line, int column) => $"{where}: line {line}, column {column}";
 

@@ -26,7 +26,7 @@ public static class ShopWithTest
         double? hours = null;
         if (lampHours.Length > 0)
         {
-            if (!double.TryParse(lampHours, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var told))
+            if (!double.TryParse(lampHours, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var told) || !double.IsFinite(told))
                 throw new InputProblemException(new Problem("The lamp's hours are no number.", "lampHours", "Write the number alone, or leave it empty."));
             hours = told;
         }

@@ -17,6 +17,7 @@ public static class StripTable
     {
         var problems = new ProblemList();
         var rows = SeparatedText.Read(text, where, problems);
+        SeparatedText.RefuseLongRows(rows, where, problems);
         if (rows.Count < 2)
             problems.Add("There is no strip in it.", where, $"Give a header, seconds or units and any of {string.Join(',', Columns)}, then a row for each strip.");
         problems.ThrowIfAny();

@@ -40,6 +40,33 @@ public sealed class GaugeTests
     }
 
     [Fact]
+    public async Task The_file_that_is_read_is_not_written_over_and_one_that_cannot_be_written_is_told()
+    {
+        using var folder = new TemporaryFolder();
+        var own = Path.Combine(folder.Path, "history.csv");
+        File.Copy(History, own);
+        var before = await File.ReadAllTextAsync(own, Cancel);
+        foreach (var (target, says) in new[] { (own, "is the file that is read"), (Path.Combine(folder.Path, "nowhere", "back.csv"), "can't be written") })
+        {
+            var run = await ShellRun.Of("gauge", "read", own, "--given-back", target);
+            Assert.Equal(2, run.ExitCode);
+            Assert.Contains(says, run.Error, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(before, await File.ReadAllTextAsync(own, Cancel));
+    }
+
+    [Fact]
+    public async Task A_decimal_comma_among_commas_is_told_and_half_a_number_is_not_taken()
+    {
+        using var folder = new TemporaryFolder();
+        var file = folder.Write("commas.csv", "screen,eom (um)\nS1,13,4\nS1,14,2\n");
+        var run = await ShellRun.Of("gauge", "read", file);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("This line has 3 values, and the header 2 names.", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task What_is_kept_is_charted_from_the_records_and_what_is_given_back_is_written()
     {
         using var folder = new TemporaryFolder();

@@ -34,6 +34,18 @@ public sealed class ExposeTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.Contains("Next strip", page, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("amount1=NaN&solid1=5")]
+    [InlineData("amount1=1e308&solid1=5")]
+    [InlineData("amount1=20&solid1=999")]
+    [InlineData("amount1=20&solid1=x")]
+    public async Task Readings_that_no_button_gives_are_told_and_not_reckoned_with(string typed)
+    {
+        var answer = await web.Browser.GetAsync($"/expose?{Case}&{typed}", Cancel);
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Contains("strip 1", await answer.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_case_with_many_days_is_read_over_http_and_its_drift_told()
     {

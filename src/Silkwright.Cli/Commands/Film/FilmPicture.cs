@@ -33,6 +33,7 @@ internal sealed record FilmPicture(string Path, WovenMesh Mesh)
 
     public async Task DrawAsync(string film, FilmOptions options, CancellationToken cancel)
     {
+        OutputFile.RefuseInput(Path, film, "--picture");
         var heat = await Task.Run(() => FilmHeat.Of(film, options, HeldWidths.Of(Mesh), LongestPx, HeatColours.Day, cancel), cancel);
         var bytes = OutputFile.PictureKind(Path) == "png" ? heat.Png : Encoding.UTF8.GetBytes(heat.Svg(Mesh.Fabric.Name, HeatColours.Day));
         await OutputFile.WriteAsync(Path, bytes, cancel);

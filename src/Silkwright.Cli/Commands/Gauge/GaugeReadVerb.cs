@@ -35,6 +35,8 @@ internal static class GaugeReadVerb
         verb.SetAction(async (parse, cancel) =>
         {
             var path = parse.GetRequiredValue(file);
+            if (parse.GetValue(back) is { } target)
+                OutputFile.RefuseInput(target, path, "--given-back");
             var read = await GaugeCommand.ReadAsync(path, parse.GetValue(unit), GaugeCommand.Bare(parse.GetValue(bare)), cancel);
             if (parse.GetValue(data) is { } folder)
             {
@@ -45,7 +47,7 @@ internal static class GaugeReadVerb
             }
 
             if (parse.GetValue(back) is { } given && read.Refused.Count > 0)
-                await File.WriteAllTextAsync(given, read.RefusedText, new UTF8Encoding(false), cancel);
+                await OutputFile.WriteAsync(given, Encoding.UTF8.GetBytes(read.RefusedText), cancel);
             if (parse.GetValue(json))
                 Answer.WriteJson(GaugeReadDocument.Of(read), surroundings);
             else

@@ -8,6 +8,9 @@ public sealed record CoatAim
     /// <summary>Chances this close count as equal, and the shorter strokes win. Our own judgement. [points]</summary>
     private const double EqualPoints = 5;
 
+    /// <summary>Below this chance nothing lands, and the nearest is told. Our own judgement. [%]</summary>
+    private const double HopelessPercent = 1;
+
     /// <summary>Readings after which the chance is told once more.</summary>
     public const int MoreReadings = 5;
 
@@ -38,12 +41,12 @@ public sealed record CoatAim
         StrokeRecipe.ThrowIfNoThickness(wantedUm);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(toleranceUm);
         AimedCoat[] all = [.. from hand in hands from recipe in StrokeRecipe.InUse select Aimed(hand with { Strokes = recipe.Strokes }, recipe.Effort)];
-        var best = Shortest(all);
+        var best = Shortest(all, wantedUm);
         return new CoatAim
         {
             Best = best,
             Shorter = all.Where(one => one.Effort < best.Effort).MaxBy(one => one.ChancePercent),
-            Others = [.. all.GroupBy(one => (one.Coat.Operator, one.Coat.Trough)).Select(Shortest).Where(one => one != best).OrderByDescending(one => one.ChancePercent)],
+            Others = [.. all.GroupBy(one => (one.Coat.Operator, one.Coat.Trough)).Select(some => Shortest(some, wantedUm)).Where(one => one != best).OrderByDescending(one => one.ChancePercent)],
             ChanceAfterReadingsPercent = AfterReadings(best.Coat),
             Laid = LearntCoat.Predict(best.Coat, learnt),
         };
@@ -65,11 +68,13 @@ public sealed record CoatAim
         }
     }
 
-    /// <summary>The least work among the likeliest.</summary>
-    private static AimedCoat Shortest(IEnumerable<AimedCoat> some)
+    /// <summary>The least work among the likeliest; what comes nearest where nothing is likely.</summary>
+    private static AimedCoat Shortest(IEnumerable<AimedCoat> some, double wantedUm)
     {
         var list = some.ToArray();
         var most = list.Max(one => one.ChancePercent);
+        if (most < HopelessPercent)
+            return list.MinBy(one => Math.Abs(one.MeanUm.Value - wantedUm))!;
         return list.Where(one => one.ChancePercent >= most - EqualPoints).OrderBy(one => one.Effort).ThenByDescending(one => one.ChancePercent).First();
     }
 }

@@ -35,6 +35,15 @@ public sealed class CoatAimTests
         _ = Assert.Throws<ArgumentOutOfRangeException>(() => CoatAim.Of(-1, 8, [Coat("anna")], CoatHierarchy.Of([], Cancel)));
     }
 
+    [Fact]
+    public void Out_of_reach_the_nearest_strokes_are_told_and_a_thicker_wish_never_gets_a_thinner_coat()
+    {
+        var got = new[] { 60.0, 100, 400, 1000 }.Select(wanted => CoatAim.Of(wanted, 10, [Coat("anna")], CoatHierarchy.Of([], Cancel)).Best.MeanUm.Value).ToArray();
+
+        Assert.Equal(got.Order(), got);
+        Assert.True(got[^1] > 40);
+    }
+
     private static IEnumerable<CoatRead> Reads(string operatorName, double um, params Stroke[] strokes) =>
         Enumerable.Range(0, 6).Select(i => new CoatRead(Coat(operatorName) with { Strokes = strokes }, um + (0.2 * (i - 2.5))));
 
