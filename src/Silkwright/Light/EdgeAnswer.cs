@@ -69,8 +69,8 @@ public sealed record EdgeAnswer
         {
             Asked = asked,
             Result = reading.Result(),
-            LineSpreadUm = estimates[0],
-            LineSpreadSqueegeeSideUm = estimates[1],
+            LineSpreadUm = AtLeastNothing(estimates[0]),
+            LineSpreadSqueegeeSideUm = AtLeastNothing(estimates[1]),
             UndercutUm = estimates[2],
             FarthestUm = estimates[3],
             SawtoothUm = AtLeastNothing(estimates[4]),

@@ -30,7 +30,7 @@ internal static class WindowTable
             .Add("Least that cures through", window.Least, unit)
             .Add("Aim", window.Aim, unit)
             .Add("Most that holds the detail", window.Most, unit)
-            .Add("Finest line held at the aim", window.FinestHeldUm, ShownUnit.Micrometres)
+            .Add(window.Aim is null ? "Finest line held at the least" : "Finest line held at the aim", window.FinestHeldUm, ShownUnit.Micrometres)
             .Print(console);
         if (window.OpensBy.Count == 0)
             return;
