@@ -22,10 +22,9 @@ internal static class SurfaceVerb
         {
             Examples =
             [
-                ("silkwright light surface --out surface.json", "the surface that the program carries, built again"),
-                ("silkwright light surface --places 300 --photons 2e4 --out rough.json", "a rough one"),
+                ("silkwright light surface --places 100 --photons 1e4 --out rough.json", "a rough one, to see how it goes"),
             ],
-            GoodToKnow = "The program's own surface is src/Silkwright/Light/Surface/surface.json; its tests hold it against fresh photons.",
+            GoodToKnow = "Without --places and --photons the surface that the program carries is built again, which takes a quarter of an hour or more. The program's own surface is src/Silkwright/Light/Surface/surface.json; its tests hold it against fresh photons.",
         };
         var path = new Option<string>("--out") { Description = "the file to write", HelpName = "surface.json", Required = true };
         var places = new Option<int>("--places") { Description = $"places followed; {usual.Places} when not given", HelpName = "N", DefaultValueFactory = _ => usual.Places };
