@@ -62,7 +62,7 @@ public static class StencilLife
         ];
         return new LifeResult
         {
-            MedianImpressions = new Estimate(best.Median, worst.Median, luckiest.Median, ground),
+            MedianImpressions = Between(best.Median, worst.Median, luckiest.Median, ground),
             WeibullShape = Shape,
             FinishPercent = Between(
                 Sound(life.Impressions), 100 * worst.Survival(life.Impressions), 100 * luckiest.Survival(life.Impressions), ground),
