@@ -20,9 +20,6 @@ internal static class LiquidCoat
     /// <summary>However readings draw a constant, this share of it stays: none of them changes its sign. [1]</summary>
     private const double LeastConstant = 0.1;
 
-    /// <summary>Half width of a normal's middle 90 %, in standard deviations.</summary>
-    private const double UsualDeviations = 1.6449;
-
     public static CoatPrediction Predict(WovenMesh mesh, StencilEmulsion emulsion, Trough trough, IReadOnlyList<Stroke> strokes)
     {
         var inputs = Inputs(mesh, emulsion, trough);
@@ -71,7 +68,7 @@ internal static class LiquidCoat
             },
         };
 
-        double Deviation(int input) => (inputs[input].Estimate.High - inputs[input].Estimate.Low) / (2 * UsualDeviations);
+        double Deviation(int input) => (inputs[input].Estimate.High - inputs[input].Estimate.Low) / (2 * Estimate.UsualHalfWidth);
 
         double Move(int input)
         {
@@ -80,7 +77,7 @@ internal static class LiquidCoat
             at[input] = inputs[input].Estimate.Low;
             var low = Layers.Of(at, tally, trough).UnflooredUm;
             at[input] = best[input];
-            return (high - low) / (2 * UsualDeviations);
+            return (high - low) / (2 * Estimate.UsualHalfWidth);
         }
     }
 

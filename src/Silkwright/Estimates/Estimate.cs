@@ -7,6 +7,9 @@ public sealed record Estimate
     /// <summary>The share of cases an interval is meant to hold unless it says otherwise. [%]</summary>
     public const double UsualCoverPercent = 90;
 
+    /// <summary>Half width of such an interval about a normal, in standard deviations.</summary>
+    public const double UsualHalfWidth = 1.6449;
+
     /// <param name="value">Best single value; finite.</param>
     /// <param name="low">Lower end; finite, at most <paramref name="value"/>.</param>
     /// <param name="high">Upper end; finite, at least <paramref name="value"/>.</param>

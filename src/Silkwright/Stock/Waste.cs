@@ -6,9 +6,6 @@ namespace Silkwright.Stock;
 /// <summary>Share of a container thrown away.</summary>
 public static class Waste
 {
-    /// <summary>Half width of a normal's middle 90 %, in standard deviations.</summary>
-    private const double HalfWidth90 = 1.6449;
-
     /// <summary>Of a container hardly touched, some is still used: keeps what is thrown away beside a use finite. [%]</summary>
     private const double MostPercent = 99.9;
 
@@ -44,8 +41,8 @@ public static class Waste
     {
         var (used, spread) = UseOverLife(waste);
         var expected = ExpectedShortfall(used, spread);
-        var least = Math.Max(0, 1 - (used * Math.Exp(HalfWidth90 * spread)));
-        var most = Math.Max(0, 1 - (used * Math.Exp(-HalfWidth90 * spread)));
+        var least = Math.Max(0, 1 - (used * Math.Exp(Estimate.UsualHalfWidth * spread)));
+        var most = Math.Max(0, 1 - (used * Math.Exp(-Estimate.UsualHalfWidth * spread)));
         return new Estimate(
             100 * expected,
             100 * Math.Min(least, expected),
@@ -79,7 +76,7 @@ public static class Waste
     {
         var up = Math.Log(input.High / input.Value);
         var down = input.Low > 0 ? Math.Log(input.Value / input.Low) : up;
-        return (up + down) / (2 * HalfWidth90);
+        return (up + down) / (2 * Estimate.UsualHalfWidth);
     }
 
     private static Ground Weakest(WasteCase waste) =>

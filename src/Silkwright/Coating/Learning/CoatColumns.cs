@@ -1,4 +1,5 @@
 using Silkwright.Emulsion;
+using Silkwright.Estimates;
 
 namespace Silkwright.Coating.Learning;
 
@@ -34,7 +35,7 @@ internal sealed record CoatColumns
 
         // A film is laid, not stroked: what its thickness rests on counts as its own.
         var eom = CapillaryCoat.Predict(coat.Mesh, coat.Emulsion).EomUm;
-        return new CoatColumns(new CoatSlopes(eom.Value, new double[LiquidCoat.SharedConstants], 0, (eom.High - eom.Low) / (2 * 1.6449)) { WithConstants = _ => eom.Value }, edgeIsKnown: true);
+        return new CoatColumns(new CoatSlopes(eom.Value, new double[LiquidCoat.SharedConstants], 0, (eom.High - eom.Low) / (2 * Estimate.UsualHalfWidth)) { WithConstants = _ => eom.Value }, edgeIsKnown: true);
     }
 
     public static double PlaceVarianceAt(double um) => (CoatSpreads.GaugeUm * CoatSpreads.GaugeUm) + (CoatSpreads.Place * um * CoatSpreads.Place * um);

@@ -11,8 +11,6 @@ namespace Silkwright.Coating.Learning;
 /// </remarks>
 public sealed class CoatHierarchy
 {
-    private const double HalfWidth90 = 1.6449;
-
     /// <summary>Spreads are learnt from no more readings than about this many: more of them tell spreads no better, and take long.</summary>
     private const int EnoughForSpreads = 10_000;
 
@@ -139,7 +137,7 @@ public sealed class CoatHierarchy
             var (typical, freedom) = (CoatColumns.PlaceVarianceAt(Count == 0 ? CoatSpreads.UsualUm : typicalUm), CoatSpreads.ResidualFreedom + Count);
             var value = Math.Sqrt(ResidualVariance * typical);
             // Chi-squared's own spread: some 1 / root of twice the readings.
-            var share = HalfWidth90 / Math.Sqrt(2 * freedom);
+            var share = Estimate.UsualHalfWidth / Math.Sqrt(2 * freedom);
             return new Estimate(value, value * Math.Max(0.3, 1 - share), value * (1 + share), Count == 0 ? Estimates.Ground.CommonPractice : Estimates.Ground.Model);
         }
     }
@@ -196,7 +194,7 @@ public sealed class CoatHierarchy
 
     private Estimate Within(double value, double variance, CoatObservation coat)
     {
-        var half = HalfWidth90 * Math.Sqrt(variance);
+        var half = Estimate.UsualHalfWidth * Math.Sqrt(variance);
         var at = Math.Max(0, value);
         return new Estimate(at, Math.Max(0, Math.Min(at, value - half)), Math.Max(at, value + half), Ground(coat));
     }

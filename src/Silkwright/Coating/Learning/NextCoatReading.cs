@@ -1,3 +1,5 @@
+using Silkwright.Estimates;
+
 namespace Silkwright.Coating.Learning;
 
 /// <summary>Which coat read now tells most of the coats to come: docs/engines/coating.md, equation 19.</summary>
@@ -9,8 +11,6 @@ public static class NextCoatReading
 {
     /// <summary>One reading at a few places, and the bare mesh beside it. Common practice. [min]</summary>
     public const double UsualMinutes = 3;
-
-    private const double HalfWidth90 = 1.6449;
 
     /// <param name="learnt">What was read so far.</param>
     /// <param name="coats">Coats to come; each is one that may be read.</param>
@@ -40,5 +40,5 @@ public static class NextCoatReading
         }
     }
 
-    private static double HalfUm(double variance) => HalfWidth90 * Math.Sqrt(variance);
+    private static double HalfUm(double variance) => Estimate.UsualHalfWidth * Math.Sqrt(variance);
 }
