@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Silkwright.Emulsion;
 using Silkwright.Estimates;
@@ -13,6 +14,10 @@ internal static class LiquidCoat
 
     /// <summary>The first of the inputs: physical constants that are the same in every shop.</summary>
     internal const int SharedConstants = 5;
+
+    /// <summary>What those are, in words.</summary>
+    internal static readonly ImmutableArray<string> SharedNames =
+        ["film laid by a stroke", "film left on the squeegee side", "sinking into the mesh", "edge of the trough", "film of a face coat"];
 
     /// <summary>Inputs that readings teach of: the constants, then voids, solids and density.</summary>
     private const int LastLearnt = 8;
@@ -91,11 +96,11 @@ internal static class LiquidCoat
 
         return
         [
-            new("film laid by a stroke", CoatDefaults.FilmPerStroke),
-            new("film left on the squeegee side", CoatDefaults.SqueegeeFilm),
-            new("sinking into the mesh", CoatDefaults.SinkShare),
-            new("edge of the trough", CoatDefaults.EdgePower),
-            new("film of a face coat", CoatDefaults.FaceFilmUm),
+            new(SharedNames[0], CoatDefaults.FilmPerStroke),
+            new(SharedNames[1], CoatDefaults.SqueegeeFilm),
+            new(SharedNames[2], CoatDefaults.SinkShare),
+            new(SharedNames[3], CoatDefaults.EdgePower),
+            new(SharedNames[4], CoatDefaults.FaceFilmUm),
             new("voids of the mesh", mesh.VoidUm),
             new("solids of the emulsion", FamilyValues.SolidsPercent(emulsion)),
             new("density of the dry coat", FamilyValues.DryDensityGPerCm3(emulsion)),

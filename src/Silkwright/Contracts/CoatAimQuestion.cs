@@ -66,7 +66,7 @@ public static class CoatAimQuestion
                 .Select(hand => asked with { Operator = hand.Operator, Trough = hand.Trough, EdgeIsKnown = hand.EdgeIsKnown }),
         ];
         var within = tolerance ?? (UsualToleranceShare * wanted);
-        var aim = CoatAim.Of(wanted, within, hands.Length > 0 ? hands : [asked], CoatHierarchy.Of(taken.Shared, cancel));
+        var aim = CoatAim.Of(wanted, within, hands.Length > 0 ? hands : [asked], CoatHierarchy.Of(taken.Shared, cancel: cancel));
         return new CoatAimAnswer(wanted, within, (area ?? UsualAreaCm2) / 10_000, aim, [.. CoatAimWords.Notes(asked, hands, area is null, readings.Count), .. aim.Laid.Notes]);
     }
 

@@ -13,7 +13,7 @@ public static class CoatQuestion
     public static CoatAnswer Answer(IReadOnlyList<CoatRow> readings, IReadOnlyList<CoatRow> cases, IReadOnlyCollection<string>? without = null, CancellationToken cancel = default)
     {
         var taken = new CoatReadings(readings, without ?? []);
-        var shared = CoatHierarchy.Of(taken.Shared, cancel);
+        var shared = CoatHierarchy.Of(taken.Shared, cancel: cancel);
         var alone = new Dictionary<string, CoatHierarchy>();
         return new CoatAnswer
         {
@@ -32,7 +32,7 @@ public static class CoatQuestion
             if (!taken.OptedOut.Contains(row.Coat.Shop))
                 return shared;
             if (!alone.TryGetValue(row.Coat.Shop, out var own))
-                alone[row.Coat.Shop] = own = CoatHierarchy.Of(taken.Own(row.Coat.Shop), cancel);
+                alone[row.Coat.Shop] = own = CoatHierarchy.Of(taken.Own(row.Coat.Shop), cancel: cancel);
             return own;
         }
     }

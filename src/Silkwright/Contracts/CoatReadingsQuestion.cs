@@ -21,7 +21,7 @@ public static class CoatReadingsQuestion
             throw new InputProblemException(new Problem("No mean is known so closely, or so loosely.", "wanted", "Give the half width that is wanted, from 0.05 to 100 µm: 2um."));
         var taken = new CoatReadings(readings, []);
         var repeats = CoatQuestion.Repeatability(taken.Used);
-        var spread = repeats ?? CoatHierarchy.Of(taken.Shared, cancel).ReadingSpreadUm;
+        var spread = repeats ?? CoatHierarchy.Of(taken.Shared, cancel: cancel).ReadingSpreadUm;
         return new CoatReadingsNeeded
         {
             WantedUm = wantedUm,

@@ -70,6 +70,16 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
         }
     }
 
+    /// <summary>Tells fields that are not known here: a name written wrong would be passed over, and what it asks with it.</summary>
+    /// <param name="known">Every name that means something.</param>
+    public void TakeOnly(IReadOnlyList<string> known)
+    {
+        if (element is not { ValueKind: JsonValueKind.Object } here)
+            return;
+        foreach (var field in here.EnumerateObject().Where(field => !known.Contains(field.Name)))
+            problems.Add($"There is no field '{NearName.Shown(field.Name)}'.", Path, NearName.Remedy(field.Name, known));
+    }
+
     /// <summary>The entries of a list; none where it is missing.</summary>
     /// <param name="most">How many make sense.</param>
     public IReadOnlyList<DocumentField> Entries(int most = MostEntries)

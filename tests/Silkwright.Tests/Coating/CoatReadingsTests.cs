@@ -52,7 +52,7 @@ public sealed class CoatReadingsTests
     public void A_heavy_hand_needs_fewer_strokes_for_the_same_thickness()
     {
         var plain = CoatModel.For(16, Mesh, Emulsion, Round);
-        var learned = LearntCoat.For(16, Coat(TwoAndOne), CoatHierarchy.Of(HeavyHand(6), Cancel));
+        var learned = LearntCoat.For(16, Coat(TwoAndOne), CoatHierarchy.Of(HeavyHand(6), cancel: Cancel));
 
         Assert.Equal(4, plain.Strokes.Count);
         Assert.Equal(2, learned.Strokes.Count);
@@ -134,7 +134,7 @@ public sealed class CoatReadingsTests
     public void Readings_leave_it_monotone_in_solids_strokes_and_edge() =>
         Gen.Select(Gen.Double[2, 30].Array[1, 8], Gen.Int[1, 3], Gen.Double[20, 50], Gen.Double[0.3, 2.5]).Sample((readings, print, solids, edge) =>
         {
-            var learnt = CoatHierarchy.Of([.. readings.Select((um, i) => new CoatRead(Coat(i % 2 == 0 ? TwoAndOne : OneAndOne), um))], Cancel);
+            var learnt = CoatHierarchy.Of([.. readings.Select((um, i) => new CoatRead(Coat(i % 2 == 0 ? TwoAndOne : OneAndOne), um))], cancel: Cancel);
             double Mean(int strokes, double solidsPercent, double edgeMm) => learnt.ExpectMean(new CoatObservation
             {
                 Shop = "one",
@@ -154,7 +154,7 @@ public sealed class CoatReadingsTests
 
     private static CoatPrediction Predict(params double[] readingsUm) => Predict([.. readingsUm.Select(um => new CoatRead(Coat(TwoAndOne), um))]);
 
-    private static CoatPrediction Predict(CoatRead[] readings) => LearntCoat.Predict(Coat(TwoAndOne), CoatHierarchy.Of(readings, Cancel));
+    private static CoatPrediction Predict(CoatRead[] readings) => LearntCoat.Predict(Coat(TwoAndOne), CoatHierarchy.Of(readings, cancel: Cancel));
 
     /// <summary>Readings of 15 µm from one stroke a side, where the model expects about 6.</summary>
     private static CoatRead[] HeavyHand(int count) => [.. Enumerable.Repeat(new CoatRead(Coat(OneAndOne), 15), count)];

@@ -15,6 +15,7 @@ public sealed class CoatHierarchy
     private const int EnoughForSpreads = 10_000;
 
     private readonly IReadOnlyList<CoatRead> reads;
+    private readonly CoatExperience? elsewhere;
     private readonly MixedFit? fit;
     private readonly CoatLevels levels;
     private readonly double typicalUm;
@@ -23,28 +24,32 @@ public sealed class CoatHierarchy
     /// <summary>How far each of the balance's constants was drawn, in standard deviations of what is believed of it.</summary>
     private readonly double[] constants = [];
 
-    private CoatHierarchy(IReadOnlyList<CoatRead> reads, IReadOnlyList<double>? ratios, CancellationToken cancel)
+    private CoatHierarchy(IReadOnlyList<CoatRead> reads, CoatExperience? elsewhere, IReadOnlyList<double>? ratios, CancellationToken cancel)
     {
-        (this.reads, levels) = (reads, new CoatLevels());
-        if (reads.Count == 0)
+        (this.reads, this.elsewhere, levels) = (reads, elsewhere, new CoatLevels());
+        if (reads.Count == 0 && elsewhere is null)
             return;
+        var told = elsewhere is null ? null : new EffectInformation([.. elsewhere.Effects.Select(levels.Place)], elsewhere.Precision, elsewhere.Pull, elsewhere.Squares, elsewhere.Readings);
         var shapes = new Dictionary<CoatShape, CoatColumns>();
         var rows = reads.Select(RowOf).ToArray();
-        typicalUm = rows.Average(row => row.VaryingUm);
+        typicalUm = rows.Select(row => row.VaryingUm).DefaultIfEmpty(CoatSpreads.UsualUm).Average();
         fit = MixedFit.Of(
             new MixedModel
             {
                 Response = [.. reads.Zip(rows, (read, row) => read.EomUm - row.Slopes.EomUm)],
                 Fixed = [],
-                Random = [.. Enumerable.Range(0, CoatLevels.Terms.Length).Select(t => levels.TermOf(t, reads, rows, ratios?[t]))],
+                Random = [.. Enumerable.Range(0, CoatLevels.Terms.Length).Select(t => levels.TermOf(t, reads, rows, ratios is null ? Believed(CoatLevels.Terms[t]) : new RatioPrior(ratios[t])))],
                 Weights = [.. reads.Zip(rows, (read, row) => CoatLevels.WeightOf(read.Coat, row))],
                 Residual = new ResidualPrior(1, CoatSpreads.ResidualFreedom),
+                Elsewhere = told,
             },
             cancel);
         constants = ConstantsOf(fit);
         readsOfRecipe = new int[levels.Count(CoatLevels.Recipes)];
         foreach (var read in reads)
             readsOfRecipe[levels.Of(CoatLevels.Recipes, read.Coat)!.Value]++;
+
+        RatioPrior Believed(CoatTerm term) => elsewhere?.Believed(term.Name, term.Prior) ?? term.Prior;
 
         CoatColumns RowOf(CoatRead read)
         {
@@ -55,7 +60,7 @@ public sealed class CoatHierarchy
 
     private CoatHierarchy(CoatHierarchy before, CoatRead read, CoatColumns row, CoatLevels levels, MixedFit fit)
     {
-        (reads, this.levels, this.fit, constants) = ([.. before.reads, read], levels, fit, ConstantsOf(fit));
+        (reads, elsewhere, this.levels, this.fit, constants) = ([.. before.reads, read], before.elsewhere, levels, fit, ConstantsOf(fit));
         typicalUm = before.typicalUm + ((row.VaryingUm - before.typicalUm) / Count);
         readsOfRecipe = new int[levels.Count(CoatLevels.Recipes)];
         before.readsOfRecipe.CopyTo(readsOfRecipe, 0);
@@ -65,16 +70,53 @@ public sealed class CoatHierarchy
     /// <summary>Readings learnt from.</summary>
     public int Count => reads.Count;
 
+    /// <summary>What other shops' readings taught, where it was brought in.</summary>
+    public CoatExperience? Elsewhere => elsewhere;
+
+    /// <summary>Neither a reading nor anybody's experience: the balance alone.</summary>
+    public bool KnowsNothing => fit is null;
+
     /// <summary>Learns.</summary>
     /// <param name="reads">In any order; none leaves the balance alone.</param>
+    /// <param name="elsewhere">What readings of other shops taught; none of these may be among them.</param>
     /// <param name="cancel">Stops the work.</param>
     /// <exception cref="ArgumentOutOfRangeException">A coat's strokes or edge make no sense, or a reading is no number.</exception>
-    public static CoatHierarchy Of(IReadOnlyList<CoatRead> reads, CancellationToken cancel = default)
+    public static CoatHierarchy Of(IReadOnlyList<CoatRead> reads, CoatExperience? elsewhere = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(reads);
         if (reads.FirstOrDefault(read => !double.IsFinite(read.EomUm)) is { } none)
             throw new ArgumentOutOfRangeException(nameof(reads), none.EomUm, "A reading must be a number.");
-        return new CoatHierarchy(reads, reads.Count > 2 * EnoughForSpreads ? new CoatHierarchy(ForSpreads(reads), null, cancel).Ratios() : null, cancel);
+        return new CoatHierarchy(reads, elsewhere, reads.Count > 2 * EnoughForSpreads ? new CoatHierarchy(ForSpreads(reads), elsewhere, null, cancel).Ratios() : null, cancel);
+    }
+
+    /// <summary>What its own readings teach of any shop's coats.</summary>
+    /// <exception cref="InvalidOperationException">There are no readings, or others' experience is in it already.</exception>
+    internal CoatExperience Experience()
+    {
+        if (fit is null || elsewhere is not null)
+            throw new InvalidOperationException("Experience is made of readings alone.");
+        SharedEffect[] effects = [.. CoatExperience.InOrder(levels.Shared())];
+        var told = fit.Tell([.. effects.Select(levels.Place)]);
+        var ratios = fit.TellRatios();
+        return new CoatExperience
+        {
+            Effects = effects,
+            Precision = told.Precision,
+            Pull = told.Pull,
+            Squares = told.Squares,
+            Readings = Count,
+            Shops = levels.Count(CoatLevels.Shops),
+            Spreads = Enumerable.Range(0, CoatLevels.Terms.Length).Where(t => !CoatLevels.Terms[t].Shared).ToDictionary(t => CoatLevels.Terms[t].Name, t => ratios[t]),
+            Parts = [CoatExperience.MarkOf(told)],
+        };
+    }
+
+    /// <summary>Where an effect of all shops lies off what is believed of it, and how surely, in standard deviations of that belief.</summary>
+    internal (double Deviations, double StandardError) Shared(SharedEffect effect)
+    {
+        var (term, level) = levels.Place(effect);
+        var (mean, variance) = fit!.Expect([], [.. CoatLevels.Terms.Select((_, t) => ((int?)(t == term ? level : null), (IReadOnlyList<double>)[t == term ? 1 : 0]))]);
+        return (mean, Math.Sqrt(variance));
     }
 
     /// <summary>With one reading more and the spreads kept: as all readings would tell it, by the work of its shop alone unless it brings a new emulsion or mesh.</summary>
@@ -86,7 +128,7 @@ public sealed class CoatHierarchy
             throw new ArgumentOutOfRangeException(nameof(read), read.EomUm, "A reading must be a number.");
         var (row, grown) = (CoatColumns.Of(read.Coat), levels.Copy());
         var added = grown.RowOf(read, row);
-        return fit is not null && fit.Takes(added) ? new CoatHierarchy(this, read, row, grown, fit.With(added)) : new CoatHierarchy([.. reads, read], Ratios(), default);
+        return fit is not null && fit.Takes(added) ? new CoatHierarchy(this, read, row, grown, fit.With(added)) : new CoatHierarchy([.. reads, read], elsewhere, Ratios(), default);
     }
 
     /// <summary>One new reading of a coat, on a screen of its own unless it names one. [µm]</summary>
@@ -134,11 +176,11 @@ public sealed class CoatHierarchy
     {
         get
         {
-            var (typical, freedom) = (CoatColumns.PlaceVarianceAt(Count == 0 ? CoatSpreads.UsualUm : typicalUm), CoatSpreads.ResidualFreedom + Count);
+            var (typical, freedom) = (CoatColumns.PlaceVarianceAt(KnowsNothing ? CoatSpreads.UsualUm : typicalUm), CoatSpreads.ResidualFreedom + Count + (elsewhere?.Readings ?? 0));
             var value = Math.Sqrt(ResidualVariance * typical);
             // Chi-squared's own spread: some 1 / root of twice the readings.
             var share = Estimate.UsualHalfWidth / Math.Sqrt(2 * freedom);
-            return new Estimate(value, value * Math.Max(0.3, 1 - share), value * (1 + share), Count == 0 ? Estimates.Ground.CommonPractice : Estimates.Ground.Model);
+            return new Estimate(value, value * Math.Max(0.3, 1 - share), value * (1 + share), KnowsNothing ? Estimates.Ground.CommonPractice : Count == 0 ? Estimates.Ground.MeasuredElsewhere : Estimates.Ground.Model);
         }
     }
 
@@ -202,6 +244,6 @@ public sealed class CoatHierarchy
     /// <summary>Read here where this very recipe was; a model where other coats of the shop were; elsewhere where only other shops' were, and common practice where nothing was.</summary>
     private Ground Ground(CoatObservation coat) =>
         levels.Of(CoatLevels.Recipes, coat) is not null ? Estimates.Ground.MeasuredHere
-        : Count == 0 ? Estimates.Ground.CommonPractice
+        : KnowsNothing ? Estimates.Ground.CommonPractice
         : levels.Of(CoatLevels.Shops, coat) is not null ? Estimates.Ground.Model : Estimates.Ground.MeasuredElsewhere;
 }

@@ -13,14 +13,20 @@ internal sealed class CoatLevels
         new("trough", coat => coat.Trough.Id.Length > 0 ? (coat.Shop, coat.Trough.Id) : null, row => row.TroughShare * row.VaryingUm),
         new("recipe", coat => (coat.Shop, coat.Emulsion.Id, coat.Mesh.Fabric.Name, StrokesKey(coat)), row => CoatSpreads.Recipe * row.VaryingUm),
         new("screen", coat => coat.Screen is { } name ? (coat.Shop, name) : null, row => CoatSpreads.Screen * row.VaryingUm),
-        new("emulsion", coat => coat.Emulsion.Id, row => row.EmulsionUm),
-        new("mesh", coat => coat.Mesh.Fabric.Name, row => row.MeshUm),
-        .. Enumerable.Range(0, LiquidCoat.SharedConstants).Select(k => new CoatTerm($"constant {k + 1}", _ => 0, row => row.Slopes.Constants[k], Known: true)),
+        new("emulsion", coat => coat.Emulsion.Id, row => row.EmulsionUm, Shared: true),
+        new("mesh", coat => coat.Mesh.Fabric.Name, row => row.MeshUm, Shared: true),
+        .. Enumerable.Range(0, LiquidCoat.SharedConstants).Select(k => new CoatTerm(LiquidCoat.SharedNames[k], _ => TheOne, row => row.Slopes.Constants[k], Shared: true, Known: true)),
     ];
 
     public const int Shops = 0;
     public const int Recipes = 3;
     public const int Screens = 4;
+
+    /// <summary>Group of the balance's constants among the shared effects.</summary>
+    public const string Constant = "constant";
+
+    /// <summary>The one level of a constant.</summary>
+    private const int TheOne = 0;
 
     private readonly Dictionary<object, int>[] levels;
 
@@ -39,18 +45,36 @@ internal sealed class CoatLevels
     /// <summary>A coat's level; none where it has no name, or one that no reading had.</summary>
     public int? Of(int term, CoatObservation coat) => Terms[term].Level(coat) is { } key && levels[term].TryGetValue(key, out var level) ? level : null;
 
+    /// <summary>All effects that are the same in every shop.</summary>
+    public IEnumerable<SharedEffect> Shared() =>
+        from t in Enumerable.Range(0, Terms.Length) where Terms[t].Shared from key in levels[t].Keys select Terms[t].Known ? new SharedEffect(Constant, Terms[t].Name) : new SharedEffect(Terms[t].Name, (string)key);
+
+    /// <summary>Where a shared effect stands; numbered where it is new.</summary>
+    /// <exception cref="ArgumentException">There is no such effect.</exception>
+    public (int Term, int Level) Place(SharedEffect effect)
+    {
+        var isConstant = effect.Group == Constant;
+        var term = Array.FindIndex(Terms, term => term.Shared && term.Known == isConstant && term.Name == (isConstant ? effect.Name : effect.Group));
+        if (term < 0)
+            throw new ArgumentException($"No effect of all shops is called {effect.Group} {effect.Name}.", nameof(effect));
+        object key = isConstant ? TheOne : effect.Name;
+        if (!levels[term].TryGetValue(key, out var level))
+            levels[term][key] = level = levels[term].Count;
+        return (term, level);
+    }
+
     /// <summary>The term as a mixed model has it.</summary>
     /// <param name="term">Which.</param>
     /// <param name="reads">The readings; their levels are numbered.</param>
     /// <param name="rows">Their rows.</param>
-    /// <param name="ratio">The spread's ratio where it is kept; none: it is looked for.</param>
-    public RandomTerm TermOf(int term, IReadOnlyList<CoatRead> reads, CoatColumns[] rows, double? ratio)
+    /// <param name="prior">What is believed of its spread.</param>
+    public RandomTerm TermOf(int term, IReadOnlyList<CoatRead> reads, CoatColumns[] rows, RatioPrior prior)
     {
         var levelOfRow = new int[reads.Count];
         var column = new double[reads.Count];
         for (var i = 0; i < reads.Count; i++)
             (levelOfRow[i], column[i]) = Placed(term, reads[i].Coat, rows[i]);
-        return new RandomTerm(Terms[term].Name, levelOfRow, Math.Max(1, levels[term].Count), [column], ratio is { } kept ? new RatioPrior(kept) : Terms[term].Prior);
+        return new RandomTerm(Terms[term].Name, levelOfRow, Math.Max(1, levels[term].Count), [column], prior, Terms[term].Shared);
     }
 
     /// <summary>One more reading as a row; levels that are new are numbered.</summary>

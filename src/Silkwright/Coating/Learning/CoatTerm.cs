@@ -6,8 +6,9 @@ namespace Silkwright.Coating.Learning;
 /// <param name="Name">As answers name it.</param>
 /// <param name="Level">Key of a coat's level; none where it has none.</param>
 /// <param name="Column">[µm] for one standard deviation of what is believed.</param>
+/// <param name="Shared">Whether it is the same in every shop.</param>
 /// <param name="Known">Whether the spread is taken as believed, not learnt.</param>
-internal sealed record CoatTerm(string Name, Func<CoatObservation, object?> Level, Func<CoatColumns, double> Column, bool Known = false)
+internal sealed record CoatTerm(string Name, Func<CoatObservation, object?> Level, Func<CoatColumns, double> Column, bool Shared = false, bool Known = false)
 {
     public RatioPrior Prior => new(1, Known ? null : CoatSpreads.Spread);
 }

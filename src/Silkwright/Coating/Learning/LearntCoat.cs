@@ -15,7 +15,7 @@ public static class LearntCoat
         ArgumentNullException.ThrowIfNull(coat);
         ArgumentNullException.ThrowIfNull(learnt);
         var plain = CoatModel.Predict(coat.Mesh, coat.Emulsion, coat.Trough, coat.Strokes);
-        if (learnt.Count == 0)
+        if (learnt.KnowsNothing)
             return plain;
         var (model, screen, place) = learnt.Variances(coat);
         var reading = screen + place;
@@ -46,7 +46,7 @@ public static class LearntCoat
     {
         ArgumentNullException.ThrowIfNull(coat);
         ArgumentNullException.ThrowIfNull(learnt);
-        if (learnt.Count == 0)
+        if (learnt.KnowsNothing)
             return CoatModel.For(wantedEomUm, coat.Mesh, coat.Emulsion, coat.Trough);
         StrokeRecipe.ThrowIfNoThickness(wantedEomUm);
         if (coat.Emulsion.Family == EmulsionFamily.CapillaryFilm)
@@ -59,9 +59,20 @@ public static class LearntCoat
     {
         var (same, own) = (learnt.ReadingsOf(coat), learnt.ReadingsIn(coat.Shop));
         var what = $"The coat of {coat.Emulsion.Id} on {coat.Mesh.Fabric.Name}";
-        var elsewhere = learnt.Count > own ? $", and {learnt.Count - own} of other shops" : "";
+        var others = string.Join(" and ", Others(learnt, own));
+        if (own == 0)
+            return new Note($"{what}: nothing was read in this shop; drawn from {others}.", Ground.MeasuredElsewhere);
+        var beside = others.Length > 0 ? $", and {others}" : "";
         return same > 0
-            ? new Note($"{what}: drawn from this shop's own readings, {same} of this very coat and {own - same} of other coats{elsewhere}.", Ground.MeasuredHere)
-            : new Note($"{what}: drawn from this shop's own readings, {own} of other coats and none of this one{elsewhere}.", Ground.Model);
+            ? new Note($"{what}: drawn from this shop's own readings, {same} of this very coat and {own - same} of other coats{beside}.", Ground.MeasuredHere)
+            : new Note($"{what}: drawn from this shop's own readings, {own} of other coats and none of this one{beside}.", Ground.Model);
+    }
+
+    private static IEnumerable<string> Others(CoatHierarchy learnt, int own)
+    {
+        if (learnt.Count > own)
+            yield return $"{learnt.Count - own} of other shops";
+        if (learnt.Elsewhere is { } taught)
+            yield return $"what {taught.Readings} readings of {taught.Shops} other shop{(taught.Shops == 1 ? "" : "s")} taught";
     }
 }

@@ -28,8 +28,11 @@ internal sealed class CrossProducts
         Blocks = MakeBlocks();
         across = [.. Enumerable.Range(0, Terms.Count).Select(Nesting.Across.Contains)];
         Add(model);
+        if (model.Elsewhere is { } told)
+            Add(told);
         LogWeights = model.Weights?.Sum(Math.Log) ?? 0;
         Freedom = model.Freedom;
+        BelievedFreedom = model.Residual?.Freedom ?? 0;
         BelievedSquares = model.Residual is { } residual ? residual.Freedom * residual.Variance : 0;
     }
 
@@ -37,7 +40,8 @@ internal sealed class CrossProducts
     private CrossProducts(CrossProducts before, MixedRow row)
     {
         (Nesting, FixedCount, Border, BorderEffects, BorderOffsets, across) = (before.Nesting, before.FixedCount, before.Border, before.BorderEffects, before.BorderOffsets, before.across);
-        (Rows, Freedom, LogWeights, BelievedSquares) = (before.Rows + 1, before.Freedom + 1, before.LogWeights + Math.Log(row.Weight), before.BelievedSquares);
+        (Rows, Freedom, LogWeights) = (before.Rows + 1, before.Freedom + 1, before.LogWeights + Math.Log(row.Weight));
+        (BelievedFreedom, BelievedSquares) = (before.BelievedFreedom, before.BelievedSquares);
         BorderProducts = (double[])before.BorderProducts.Clone();
         BlockOfLevel = [.. before.BlockOfLevel];
         OffsetOfLevel = [.. before.OffsetOfLevel];
@@ -81,6 +85,9 @@ internal sealed class CrossProducts
 
     /// <summary>Rows less fixed effects, and rows' worth of belief.</summary>
     public double Freedom { get; }
+
+    /// <summary>Rows' worth of the belief of the residual variance.</summary>
+    public double BelievedFreedom { get; }
 
     /// <summary>Squares that the belief of the residual variance is worth.</summary>
     public double BelievedSquares { get; }
@@ -180,6 +187,21 @@ internal sealed class CrossProducts
 
         at.Sort();
         return [.. at, .. Enumerable.Range(BorderEffects, FixedCount + 1)];
+    }
+
+    /// <summary>What rows elsewhere tell stands in the border as if their blocks were eliminated already.</summary>
+    private void Add(EffectInformation told)
+    {
+        int[] at = [.. told.Effects.Select(effect => BorderOffsets[effect.Term] + effect.Level)];
+        for (var i = 0; i < at.Length; i++)
+        {
+            for (var j = 0; j < at.Length; j++)
+                BorderProducts[(at[i] * Border) + at[j]] += told.Precision[(i * at.Length) + j];
+            BorderProducts[(at[i] * Border) + Border - 1] += told.Pull[i];
+            BorderProducts[((Border - 1) * Border) + at[i]] += told.Pull[i];
+        }
+
+        BorderProducts[(Border * Border) - 1] += told.Squares;
     }
 
     private void Add(MixedModel model)

@@ -93,6 +93,10 @@ internal sealed class Factored
     /// <summary>Inverse of what is left of the border's matrix once the blocks are eliminated, y left out: covariances over the residual variance.</summary>
     public double[] BorderInverse => borderInverse ??= Inverse();
 
+    /// <summary>Products of two of the border's columns once the blocks are eliminated; their terms' factors must be the unit matrix.</summary>
+    public double Marginal(int one, int other) =>
+        products.BorderProducts[(one * products.Border) + other] + left[(Math.Max(one, other) * products.Border) + Math.Min(one, other)];
+
     /// <summary>A block's effects on the unit scale.</summary>
     public double[] Effects(int block)
     {

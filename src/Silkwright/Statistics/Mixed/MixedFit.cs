@@ -15,9 +15,10 @@ public sealed class MixedFit
     private readonly RelativeFactors factors;
     private readonly Factored factored;
     private readonly double[][] sizes;
+    private readonly RatioSearch search;
 
-    private MixedFit(double[][] sizes, CrossProducts products, RelativeFactors factors, Factored factored) =>
-        (this.sizes, this.products, this.factors, this.factored) = (sizes, products, factors, factored);
+    private MixedFit(double[][] sizes, RatioSearch search, CrossProducts products, RelativeFactors factors, Factored factored) =>
+        (this.sizes, this.search, this.products, this.factors, this.factored) = (sizes, search, products, factors, factored);
 
     /// <summary>−2 log of the restricted likelihood.</summary>
     public double Criterion => factored.Criterion;
@@ -106,7 +107,7 @@ public sealed class MixedFit
         ArgumentNullException.ThrowIfNull(model);
         model.Check();
         var sizes = model.Random.Select(term => term.Columns.Select(Size).ToArray()).ToArray();
-        var products = new CrossProducts(model with { Random = [.. model.Random.Select((term, t) => Scaled(term, sizes[t]))] });
+        var products = new CrossProducts(model with { Random = [.. model.Random.Select((term, t) => Scaled(term, sizes[t]))], Elsewhere = model.Elsewhere is { } told ? Scaled(told, sizes) : null });
         var search = new RatioSearch(model.Random, sizes);
         var found = search.Start.Count == 0 ? [] : QuasiNewton.Minimum(
             at =>
@@ -122,7 +123,7 @@ public sealed class MixedFit
             Settled,
             MostSteps);
         var factors = search.Factors(found);
-        return new MixedFit(sizes, products, factors, new Factored(products, factors));
+        return new MixedFit(sizes, search, products, factors, new Factored(products, factors));
     }
 
     /// <summary>The fit with one row more and the ratios of the spreads kept: as all rows would give it, by the work of one block.</summary>
@@ -134,7 +135,7 @@ public sealed class MixedFit
             throw new ArgumentException("A row has the model's fixed columns, a level of every term and numbers alone.", nameof(row));
         var scaled = row with { Random = [.. row.Random.Select((term, t) => (term.Level, (IReadOnlyList<double>)[.. term.Columns.Select((value, c) => value / sizes[t][c])]))] };
         var changed = products.With(scaled);
-        return new MixedFit(sizes, changed, factors, factored.With(changed, row.Random[products.Nesting.Within[0]].Level));
+        return new MixedFit(sizes, search, changed, factors, factored.With(changed, row.Random[products.Nesting.Within[0]].Level));
     }
 
     /// <summary>Whether <see cref="With"/> takes a row.</summary>
@@ -142,6 +143,34 @@ public sealed class MixedFit
     {
         ArgumentNullException.ThrowIfNull(row);
         return products.Takes(row);
+    }
+
+    /// <summary>What all rows, those elsewhere among them, tell of effects of crossing terms, their own beliefs left out.</summary>
+    /// <param name="effects">Of terms whose levels have one effect.</param>
+    /// <exception cref="ArgumentException">One is of a term that does not cross the others, or the model has fixed effects.</exception>
+    public EffectInformation Tell(IReadOnlyList<(int Term, int Level)> effects)
+    {
+        ArgumentNullException.ThrowIfNull(effects);
+        if (products.FixedCount > 0 || effects.Any(effect => !products.IsAcross(effect.Term) || factors.Widths[effect.Term] != 1))
+            throw new ArgumentException("What rows tell can be asked of single effects that cross the others, in a model without fixed ones.", nameof(effects));
+        var raw = new Factored(products, factors.WithUnit(products.Nesting.Across));
+        int[] at = [.. effects.Select(effect => products.BorderOffsets[effect.Term] + effect.Level)];
+        double[] size = [.. effects.Select(effect => sizes[effect.Term][0])];
+        var y = products.Border - 1;
+        return new EffectInformation(
+            effects,
+            [.. from i in Enumerable.Range(0, at.Length) from j in Enumerable.Range(0, at.Length) select raw.Marginal(at[i], at[j]) * size[i] * size[j]],
+            [.. at.Select((column, i) => raw.Marginal(column, y) * size[i])],
+            raw.Marginal(y, y),
+            products.Freedom - products.BelievedFreedom + products.FixedCount);
+    }
+
+    /// <summary>What the rows alone tell of the ratios of the terms that something is believed of; 0 of those that are known.</summary>
+    public IReadOnlyList<RatioTold> TellRatios()
+    {
+        var at = search.At(factors);
+        var variances = RatioTelling.LogVariances(place => search.Slope(new Factored(products, search.Factors(place)).Slope(), place), at);
+        return search.Told(at, variances);
     }
 
     private double[] UnitEffects(int term, int level)
@@ -158,6 +187,16 @@ public sealed class MixedFit
     {
         var size = Math.Sqrt(column.Sum(value => value * value) / column.Count);
         return size > 0 ? size : 1;
+    }
+
+    private static EffectInformation Scaled(EffectInformation told, double[][] sizes)
+    {
+        double[] size = [.. told.Effects.Select(effect => sizes[effect.Term][0])];
+        return told with
+        {
+            Precision = [.. told.Precision.Select((value, k) => value / (size[k / size.Length] * size[k % size.Length]))],
+            Pull = [.. told.Pull.Select((value, i) => value / size[i])],
+        };
     }
 
     private static RandomTerm Scaled(RandomTerm term, double[] sizes) =>

@@ -18,8 +18,11 @@ public sealed record MixedModel
     /// <summary>What is believed of the residual variance; none: the rows alone tell.</summary>
     public ResidualPrior? Residual { get; init; }
 
+    /// <summary>What rows that are not here tell of effects of terms that cross; none: these rows alone.</summary>
+    public EffectInformation? Elsewhere { get; init; }
+
     /// <summary>Rows that tell of the residual variance, and rows' worth of belief.</summary>
-    internal double Freedom => Response.Count - Fixed.Count + (Residual?.Freedom ?? 0);
+    internal double Freedom => Response.Count - Fixed.Count + (Residual?.Freedom ?? 0) + (Elsewhere?.Rows ?? 0);
 
     /// <summary>Checks sizes and ranges.</summary>
     /// <exception cref="ArgumentException">Columns of unequal lengths, a level that is not there, a number that is none, or fewer rows than fixed effects and one.</exception>
@@ -32,6 +35,14 @@ public sealed record MixedModel
         Require(Fixed.All(column => column.Count == rows) && (Weights is null || Weights.Count == rows), "Every column must have a value a row.");
         Require(Response.All(double.IsFinite) && Fixed.All(column => column.All(double.IsFinite)), "Every value must be a number.");
         Require(Weights is null || Weights.All(weight => weight > 0 && double.IsFinite(weight)), "Weights must be above 0.");
+        Require(Random.Any(term => !term.Crosses), "One term at least must not cross the others.");
+        if (Elsewhere is { } told)
+        {
+            Require(told.Effects.All(effect => Random[effect.Term] is { Crosses: true, Width: 1 } term && effect.Level < term.Levels), "Rows elsewhere may tell of effects of crossing terms alone.");
+            Require(told.Pull.Count == told.Effects.Count && told.Precision.Count == told.Effects.Count * told.Effects.Count, "Rows elsewhere must tell of every pair of their effects.");
+            Require(told.Precision.All(double.IsFinite) && told.Pull.All(double.IsFinite) && told is { Squares: >= 0 and < double.PositiveInfinity, Rows: >= 0 and < double.PositiveInfinity }, "What rows elsewhere tell must be numbers.");
+        }
+
         foreach (var term in Random)
         {
             Require(term.Width > 0 && term.LevelOfRow.Count == rows && term.Columns.All(column => column.Count == rows), $"{term.Name}: every column must have a value a row.");

@@ -6,7 +6,7 @@ internal sealed class Nesting
 {
     public Nesting(IReadOnlyList<RandomTerm> terms)
     {
-        Within = Enumerable.Range(0, terms.Count).Select(outer => WithinOf(terms, outer)).MinBy(within => Work(terms, within))!;
+        Within = Enumerable.Range(0, terms.Count).Where(outer => !terms[outer].Crosses).Select(outer => WithinOf(terms, outer)).MinBy(within => Work(terms, within))!;
         Across = [.. Enumerable.Range(0, terms.Count).Except(Within)];
     }
 
@@ -17,7 +17,7 @@ internal sealed class Nesting
     public IReadOnlyList<int> Across { get; }
 
     private static int[] WithinOf(IReadOnlyList<RandomTerm> terms, int outer) =>
-        [outer, .. Enumerable.Range(0, terms.Count).Where(t => t != outer && IsWithin(terms[t], terms[outer]))];
+        [outer, .. Enumerable.Range(0, terms.Count).Where(t => t != outer && !terms[t].Crosses && IsWithin(terms[t], terms[outer]))];
 
     /// <summary>About how much work it is to take the equations apart so: the cubes of the blocks and of what crosses them.</summary>
     private static double Work(IReadOnlyList<RandomTerm> terms, int[] within)

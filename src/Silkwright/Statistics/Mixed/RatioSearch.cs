@@ -12,11 +12,14 @@ internal sealed class RatioSearch
     private readonly List<int> free = [];
     private readonly List<double> stretch = [];
     private readonly List<(int Free, double Ratio, double Spread)> beliefs = [];
+    private readonly double[][] sizes;
+    private readonly IReadOnlyList<RandomTerm> terms;
 
     /// <param name="terms">As they were given.</param>
     /// <param name="sizes">What each column was divided by; a ratio is multiplied by it.</param>
     public RatioSearch(IReadOnlyList<RandomTerm> terms, double[][] sizes)
     {
+        (this.terms, this.sizes) = (terms, sizes);
         widths = [.. terms.Select(term => term.Width)];
         for (var t = 0; t < terms.Count; t++)
         {
@@ -66,6 +69,33 @@ internal sealed class RatioSearch
         foreach (var (i, ratio, spread) in beliefs)
             along[i] += 2 * Math.Log(at[i] / stretch[i] / ratio) / (spread * spread * at[i]);
         return along;
+    }
+
+    /// <summary>The place of some factors.</summary>
+    public double[] At(RelativeFactors factors)
+    {
+        var packed = (from t in Enumerable.Range(0, widths.Count) from c in Enumerable.Range(0, widths[t]) from r in Enumerable.Range(c, widths[t] - c) select factors[t, r, c]).ToArray();
+        return [.. free.Select((entry, i) => packed[entry] * stretch[i])];
+    }
+
+    /// <summary>What is told of each term's ratio beyond what was believed of it.</summary>
+    /// <param name="at">Where the criterion is least.</param>
+    /// <param name="variances">Of the variables' logarithms there; none: it does not bend, and nothing is told.</param>
+    public IReadOnlyList<RatioTold> Told(double[] at, double[]? variances)
+    {
+        var told = new RatioTold[terms.Count];
+        var next = 0;
+        for (var t = 0; t < terms.Count && variances is not null; t++)
+        {
+            if (terms[t].Prior is not { Spread: { } spread } belief)
+                continue;
+            var i = beliefs[next++].Free;
+            // A spread told less surely than it was believed tells nothing of its width, though it may tell where it lies.
+            var precision = Math.Max(1 / variances[i], 1 / (spread * spread));
+            told[t] = new RatioTold(precision - (1 / (spread * spread)), (Math.Log(at[i] / stretch[i] / sizes[t][0]) * precision) - (Math.Log(belief.Ratio) / (spread * spread)));
+        }
+
+        return told;
     }
 
     private void Add(RandomTerm term, bool diagonal, double size)

@@ -24,12 +24,23 @@ internal sealed class RelativeFactors
         }
     }
 
+    private RelativeFactors(IReadOnlyList<int> widths, double[][] lower) => (Widths, this.lower) = (widths, lower);
+
     public IReadOnlyList<int> Widths { get; }
 
     /// <summary>Entries of all triangles.</summary>
     public int Count => Widths.Sum(q => q * (q + 1) / 2);
 
     public double this[int term, int row, int column] => lower[term][(row * Widths[term]) + column];
+
+    /// <summary>The same with the unit matrix for some terms.</summary>
+    public RelativeFactors WithUnit(IEnumerable<int> terms)
+    {
+        var changed = (double[][])lower.Clone();
+        foreach (var t in terms)
+            changed[t] = new RelativeFactors([Widths[t]]).lower[0];
+        return new RelativeFactors(Widths, changed);
+    }
 
     /// <summary>Columns of some rows times a term's Λ, in place.</summary>
     public void ScaleColumns(int term, Span<double> rows, int stride, int first)

@@ -14,7 +14,7 @@ public sealed class CoatAimTests
     [Fact]
     public void A_heavy_hand_lays_fewer_strokes_and_lands_where_the_readings_were()
     {
-        var learnt = CoatHierarchy.Of([.. Reads("anna", 16, P, S), .. Reads("ben", 8, P, S), .. Reads("ben", 15, P, P, S)], Cancel);
+        var learnt = CoatHierarchy.Of([.. Reads("anna", 16, P, S), .. Reads("ben", 8, P, S), .. Reads("ben", 15, P, P, S)], cancel: Cancel);
         var anna = CoatAim.Of(16, 3, [Coat("anna")], learnt);
         var ben = CoatAim.Of(16, 3, [Coat("ben")], learnt);
 
@@ -27,18 +27,18 @@ public sealed class CoatAimTests
     [Fact]
     public void Far_above_what_wet_strokes_lay_face_coats_come_and_readings_raise_the_chance()
     {
-        var aim = CoatAim.Of(45, 8, [Coat("anna")], CoatHierarchy.Of([], Cancel));
+        var aim = CoatAim.Of(45, 8, [Coat("anna")], CoatHierarchy.Of([], cancel: Cancel));
 
         Assert.Contains(aim.Best.Coat.Strokes, stroke => stroke.AfterDrying);
         Assert.True(aim.ChanceAfterReadingsPercent > aim.Best.ChancePercent + 10);
         Assert.True(aim.Shorter!.Effort < aim.Best.Effort && aim.Shorter.ChancePercent < aim.Best.ChancePercent);
-        _ = Assert.Throws<ArgumentOutOfRangeException>(() => CoatAim.Of(-1, 8, [Coat("anna")], CoatHierarchy.Of([], Cancel)));
+        _ = Assert.Throws<ArgumentOutOfRangeException>(() => CoatAim.Of(-1, 8, [Coat("anna")], CoatHierarchy.Of([], cancel: Cancel)));
     }
 
     [Fact]
     public void Out_of_reach_the_nearest_strokes_are_told_and_a_thicker_wish_never_gets_a_thinner_coat()
     {
-        var got = new[] { 60.0, 100, 400, 1000 }.Select(wanted => CoatAim.Of(wanted, 10, [Coat("anna")], CoatHierarchy.Of([], Cancel)).Best.MeanUm.Value).ToArray();
+        var got = new[] { 60.0, 100, 400, 1000 }.Select(wanted => CoatAim.Of(wanted, 10, [Coat("anna")], CoatHierarchy.Of([], cancel: Cancel)).Best.MeanUm.Value).ToArray();
 
         Assert.Equal(got.Order(), got);
         Assert.True(got[^1] > 40);

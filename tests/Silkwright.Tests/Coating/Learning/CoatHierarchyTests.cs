@@ -13,7 +13,7 @@ public sealed class CoatHierarchyTests
     public void Nine_of_ten_new_readings_fall_in_their_interval_and_pooling_errs_less_than_either_extreme()
     {
         var (learnt, asked) = Drawn(new SimulatedCoats(7), new Random(8));
-        var coats = CoatHierarchy.Of(learnt, TestContext.Current.CancellationToken);
+        var coats = CoatHierarchy.Of(learnt, cancel: TestContext.Current.CancellationToken);
         var (held, width, errors) = (0, 0.0, (Pooled: 0.0, Alone: 0.0, All: 0.0));
         var byShop = learnt.GroupBy(read => read.Coat.Shop).ToDictionary(g => g.Key, g => g.Sum(read => read.EomUm) / g.Sum(Balance));
         var all = learnt.Sum(read => read.EomUm) / learnt.Sum(Balance);
@@ -39,7 +39,7 @@ public sealed class CoatHierarchyTests
     public void A_shop_of_few_readings_is_told_honestly_too()
     {
         var (learnt, asked) = Drawn(new SimulatedCoats(17), new Random(18));
-        var coats = CoatHierarchy.Of(learnt, TestContext.Current.CancellationToken);
+        var coats = CoatHierarchy.Of(learnt, cancel: TestContext.Current.CancellationToken);
         var few = learnt.GroupBy(read => read.Coat.Shop).Where(g => g.Count() <= 5).Select(g => g.Key).ToHashSet();
         var covered = asked.Where(read => few.Contains(read.Coat.Shop)).Select(read => (read, coats.Expect(read.Coat))).Select(p => Held(p.read, p.Item2)).ToArray();
         TestContext.Current.TestOutputHelper!.WriteLine($"{few.Count} shops of at most 5 readings: {100 * covered.Average():0.0} % of {covered.Length} held");
@@ -56,7 +56,7 @@ public sealed class CoatHierarchyTests
             var reads = new SimulatedCoats(100 + seed).Shop("one", 60);
             foreach (var count in new[] { 0, 1, 5, 20, 50 })
             {
-                var coats = CoatHierarchy.Of([.. reads.Take(count)], TestContext.Current.CancellationToken);
+                var coats = CoatHierarchy.Of([.. reads.Take(count)], cancel: TestContext.Current.CancellationToken);
                 foreach (var read in reads.Skip(count == 50 ? 50 : 55))
                 {
                     var expected = coats.Expect(read.Coat);

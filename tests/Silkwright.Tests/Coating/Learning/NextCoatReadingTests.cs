@@ -14,7 +14,7 @@ public sealed class NextCoatReadingTests
     public void Readings_added_in_any_order_teach_the_same()
     {
         var reads = new SimulatedCoats(3).Shop("one", 40);
-        var learnt = CoatHierarchy.Of([.. reads.Take(30)], Cancel);
+        var learnt = CoatHierarchy.Of([.. reads.Take(30)], cancel: Cancel);
         var forth = reads.Skip(30).Aggregate(learnt, (sofar, read) => sofar.With(read));
         var back = reads.Skip(30).Reverse().Aggregate(learnt, (sofar, read) => sofar.With(read));
 
@@ -33,7 +33,7 @@ public sealed class NextCoatReadingTests
     public void What_a_reading_narrows_is_what_its_moves_say()
     {
         var reads = new SimulatedCoats(5).Shop("one", 24);
-        var learnt = CoatHierarchy.Of(reads, Cancel);
+        var learnt = CoatHierarchy.Of(reads, cancel: Cancel);
         CoatObservation[] coats = [.. reads.Where(read => read.EomUm > 8).Take(6).Select((read, i) => read.Coat with { Screen = $"new {i}" })];
         foreach (var worth in NextCoatReading.Of(learnt, coats, Cancel))
         {
@@ -53,7 +53,7 @@ public sealed class NextCoatReadingTests
     public void The_coat_that_has_been_read_often_is_not_the_one_to_read()
     {
         CoatObservation often = Coat("often"), never = Coat("never");
-        var learnt = CoatHierarchy.Of([.. Enumerable.Range(0, 8).Select(i => new CoatRead(often, 11 + (0.4 * i)))], Cancel);
+        var learnt = CoatHierarchy.Of([.. Enumerable.Range(0, 8).Select(i => new CoatRead(often, 11 + (0.4 * i)))], cancel: Cancel);
         var worth = NextCoatReading.Of(learnt, [often, never, never], Cancel);
 
         Assert.Equal([1, 0], worth.Select(one => one.Case));
@@ -75,7 +75,7 @@ public sealed class NextCoatReadingTests
         }
 
         var watch = Stopwatch.StartNew();
-        var all = CoatHierarchy.Of(learnt, Cancel);
+        var all = CoatHierarchy.Of(learnt, cancel: Cancel);
         var fitted = watch.ElapsedMilliseconds;
         watch.Restart();
         all = all.With(asked[0]);
