@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Silkwright.Coating.Learning;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
 
@@ -10,16 +11,24 @@ internal static class CoatEndpoints
     public static void Map(IEndpointRouteBuilder api)
     {
         Post(api, "/coat/predict", "The thickness each coat of a table will read, learnt from readings",
-            "Body: {\"readings\": a table as one text, \"cases\": a table as one text, \"without\": [shops that share nothing]?}. Columns: docs/engines/coating.md.",
-            (body, cancel) => CoatDocument.Of(CoatQuestion.Answer(Readings(body), CoatTable.Cases(Table(body, "cases"), "cases"), Names(body, "without"), cancel)));
+            "Body: {\"readings\": a table as one text, \"cases\": a table as one text, \"without\": [shops that share nothing]?, \"experience\": [silkwright/coat-experience/1 documents]?}. Columns: docs/engines/coating.md.",
+            ["readings", "cases", "without", "experience"],
+            (body, cancel) => CoatDocument.Of(CoatQuestion.Answer(Readings(body), CoatTable.Cases(Table(body, "cases"), "cases"), Names(body, "without"), Experience(body), cancel)));
         Post(api, "/coat/aim", "The shortest strokes for a wanted thickness, with the chance to land and the emulsion it takes",
-            $"Body: {{\"readings\": a table as one text?, and as texts {string.Join(", ", CoatAimQuestion.Fields.Select(field => field.Name))}}}.",
-            (body, cancel) => CoatAimDocument.Of(CoatAimQuestion.Answer(Given(body), body["readings"] is null ? [] : Readings(body), cancel)));
+            $"Body: {{\"readings\": a table as one text?, and as texts {string.Join(", ", CoatAimQuestion.Fields.Select(field => field.Name))}; \"experience\": [silkwright/coat-experience/1 documents]?}}.",
+            ["readings", "experience", .. CoatAimQuestion.Fields.Select(field => field.Name)],
+            (body, cancel) => CoatAimDocument.Of(CoatAimQuestion.Answer(Given(body), body["readings"] is null ? [] : Readings(body), Experience(body), cancel)));
         Post(api, "/coat/next", "The coat that, read now, tells most of the coats to come",
-            "Body: {\"readings\": a table as one text, \"cases\": a table as one text}.",
-            (body, cancel) => CoatNextDocument.Of(CoatNextQuestion.Answer(Readings(body), CoatTable.Cases(Table(body, "cases"), "cases"), cancel)));
+            "Body: {\"readings\": a table as one text, \"cases\": a table as one text, \"experience\": [silkwright/coat-experience/1 documents]?}.",
+            ["readings", "cases", "experience"],
+            (body, cancel) => CoatNextDocument.Of(CoatNextQuestion.Answer(Readings(body), CoatTable.Cases(Table(body, "cases"), "cases"), Experience(body), cancel)));
+        Post(api, "/coat/experience", "What readings taught of any shop's coats, without the readings, to be given to other shops",
+            "Body: {\"readings\": a table as one text?, \"without\": [shops that share nothing]?, \"shop\": SHOP.json in place of readings?, \"experience\": [documents to add up]?}.",
+            ["readings", "without", "shop", "experience"],
+            (body, cancel) => CoatExperienceDocument.Of(ExperienceOf(body, cancel).Experience));
         Post(api, "/coat/readings", "How many readings bring their mean as near as is wanted",
             "Body: {\"readings\": a table as one text, \"wanted\": \"2um\"}.",
+            ["readings", "wanted"],
             (body, cancel) => CoatReadingsDocument.Of(CoatReadingsQuestion.Answer(Readings(body), WantedUm(body), cancel)));
     }
 
@@ -48,10 +57,29 @@ internal static class CoatEndpoints
         throw new InputProblemException(new Problem("This must be a list of names.", name, "Write it as [\"one shop\", \"another\"]."));
     }
 
-    private static void Post(IEndpointRouteBuilder api, string path, string summary, string description, Func<JsonObject, CancellationToken, JsonObject> answer) => api
+    private static CoatExperienceAnswer ExperienceOf(JsonObject body, CancellationToken cancel)
+    {
+        if (body["shop"] is null)
+            return CoatExperienceQuestion.Answer(body["readings"] is null ? null : Readings(body), Names(body, "without"), Experiences(body), cancel);
+        return body["readings"] is null && body["without"] is null
+            ? CoatExperienceQuestion.Of(ShopReader.Read(body["shop"]!.ToJsonString(), "shop"), Experiences(body), cancel)
+            : throw new InputProblemException(new Problem("Readings are there beside a shop.", "shop", "Send one of the two; add the other's experience up afterwards."));
+    }
+
+    private static CoatExperience? Experience(JsonObject body) => CoatExperienceQuestion.Together(Experiences(body));
+
+    private static (string Where, CoatExperience Experience)[] Experiences(JsonObject body) => body["experience"] switch
+    {
+        null => [],
+        JsonArray list => [.. list.Select((one, i) => ($"experience[{i}]", CoatExperienceReader.Read(one?.ToJsonString() ?? "null", $"experience[{i}]")))],
+        var one => [("experience", CoatExperienceReader.Read(one.ToJsonString(), "experience"))],
+    };
+
+    private static void Post(IEndpointRouteBuilder api, string path, string summary, string description, IReadOnlyList<string> known, Func<JsonObject, CancellationToken, JsonObject> answer) => api
         .MapPost(path, async (HttpRequest request, CancellationToken cancel) =>
         {
             var body = await Documents.ReadAsync(request, cancel);
+            Documents.TakeOnly(body, known);
             return Documents.Ok(await Task.Run(() => answer(body, cancel), cancel));
         })
         .Accepts<JsonObject>("application/json")

@@ -83,6 +83,16 @@ internal static class Documents
         }
     }
 
+    /// <summary>Refuses fields that are not known: a name written wrong would be passed over, and what it asks with it.</summary>
+    /// <exception cref="InputProblemException">Each such field, with the name most likely meant.</exception>
+    public static void TakeOnly(JsonObject body, IReadOnlyList<string> known)
+    {
+        var problems = new ProblemList();
+        foreach (var (name, _) in body.Where(field => !known.Contains(field.Key)))
+            problems.Add($"There is no field '{NearName.Shown(name)}'.", "body", NearName.Remedy(name, known));
+        problems.ThrowIfAny();
+    }
+
     /// <summary>A text field of a body.</summary>
     public static string? Text(JsonObject body, string name) =>
         body[name] is JsonValue value && value.TryGetValue<string>(out var text) ? text : null;

@@ -33,9 +33,10 @@ public static class CoatAimQuestion
 
     /// <param name="given">What was typed.</param>
     /// <param name="readings">All readings, of any shops; none: what the trade expects.</param>
+    /// <param name="elsewhere">What readings of yet other shops taught; none: these readings alone.</param>
     /// <param name="cancel">Stops the work.</param>
     /// <exception cref="InputProblemException">Something typed is wrong or missing.</exception>
-    public static CoatAimAnswer Answer(GivenTexts given, IReadOnlyList<CoatRow> readings, CancellationToken cancel = default)
+    public static CoatAimAnswer Answer(GivenTexts given, IReadOnlyList<CoatRow> readings, CoatExperience? elsewhere = null, CancellationToken cancel = default)
     {
         var (wanted, mesh) = (given.ReadRequired(Wanted), MeshQuestion.Read(given, MeshQuestion.Count));
         var (tolerance, solids, area) = (given.Read(Tolerance), given.Read(Solids), given.Read(Area));
@@ -66,8 +67,8 @@ public static class CoatAimQuestion
                 .Select(hand => asked with { Operator = hand.Operator, Trough = hand.Trough, EdgeIsKnown = hand.EdgeIsKnown }),
         ];
         var within = tolerance ?? (UsualToleranceShare * wanted);
-        var aim = CoatAim.Of(wanted, within, hands.Length > 0 ? hands : [asked], CoatHierarchy.Of(taken.Shared, cancel: cancel));
-        return new CoatAimAnswer(wanted, within, (area ?? UsualAreaCm2) / 10_000, aim, [.. CoatAimWords.Notes(asked, hands, area is null, readings.Count), .. aim.Laid.Notes]);
+        var aim = CoatAim.Of(wanted, within, hands.Length > 0 ? hands : [asked], CoatHierarchy.Of(taken.Shared, elsewhere, cancel));
+        return new CoatAimAnswer(wanted, within, (area ?? UsualAreaCm2) / 10_000, aim, [.. CoatAimWords.Notes(asked, hands, area is null, readings.Count, elsewhere), .. aim.Laid.Notes]);
     }
 
     private static void Known(GivenTexts given, TextField field, string? name, string[] known, bool asked)

@@ -32,9 +32,11 @@ public static class CoatAimWords
         return (aimed.Coat.Trough.Id.Length > 0 ? $" with {aimed.Coat.Trough.Id}" : "") + (aimed.Coat.Operator is { } name ? $" by {name}" : "");
     }
 
-    internal static IEnumerable<Note> Notes(CoatObservation asked, CoatObservation[] hands, bool usualArea, int readings)
+    internal static IEnumerable<Note> Notes(CoatObservation asked, CoatObservation[] hands, bool usualArea, int readings, CoatExperience? elsewhere)
     {
-        if (readings == 0)
+        if (elsewhere is not null)
+            yield return CoatNotes.OfExperience(elsewhere);
+        else if (readings == 0)
             yield return new Note("No readings: what is told is what the trade expects of such strokes.", Ground.CommonPractice);
         if (hands.Length == 0)
             yield return new Note("No people or troughs are known: anybody with a trough of a round edge of 1.5 mm, down to a sharp one, is inside the interval.", Ground.CommonPractice);

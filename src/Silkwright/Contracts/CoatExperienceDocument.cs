@@ -12,22 +12,17 @@ public static class CoatExperienceDocument
     public static JsonObject Of(CoatExperience experience)
     {
         ArgumentNullException.ThrowIfNull(experience);
-        var learnt = CoatHierarchy.Of([], experience);
         var document = DocumentJson.Start("coat-experience");
         document["readings"] = experience.Readings;
         document["shops"] = experience.Shops;
-        document["effects"] = new JsonArray([.. experience.Effects.Select((effect, i) =>
+        document["effects"] = new JsonArray([.. experience.Shares().Select((share, i) => (JsonNode)new JsonObject
         {
-            var (deviations, error) = learnt.Shared(effect);
-            return (JsonNode)new JsonObject
-            {
-                ["group"] = effect.Group,
-                ["name"] = effect.Name,
-                ["deviations"] = deviations,
-                ["standardError"] = error,
-                ["pull"] = experience.Pull[i],
-                ["precision"] = new JsonArray([.. experience.Precision.Skip(i * experience.Effects.Count).Take(i + 1).Select(value => (JsonNode)value)]),
-            };
+            ["group"] = share.Effect.Group,
+            ["name"] = share.Effect.Name,
+            ["deviations"] = share.Deviations,
+            ["standardError"] = share.StandardError,
+            ["pull"] = experience.Pull[i],
+            ["precision"] = new JsonArray([.. experience.Precision.Skip(i * experience.Effects.Count).Take(i + 1).Select(value => (JsonNode)value)]),
         })]);
         document["squares"] = experience.Squares;
         document["spreads"] = new JsonArray([.. experience.Spreads.OrderBy(spread => spread.Key, StringComparer.Ordinal)

@@ -30,7 +30,7 @@ public static class CoatExperienceReader
         if (schema.Length > 0 && schema != CoatExperienceDocument.Schema)
             problems.Add($"This is '{schema}'.", root["schema"].Path, $"Give a file of coat experience, {CoatExperienceDocument.Schema}: silkwright coat experience makes one.");
         problems.ThrowIfAny();
-        root.TakeOnly(["schema", "readings", "shops", "effects", "squares", "spreads", "parts", "notes"]);
+        root.TakeOnly(["schema", "readings", "shops", "effects", "squares", "spreads", "parts", "invented"]);
         var entries = root["effects"].Entries(MostEffects);
         var count = entries.Count;
         var effects = entries.Select(Effect).ToArray();

@@ -1,3 +1,4 @@
+using Silkwright.Coating.Learning;
 using Silkwright.Estimates;
 
 namespace Silkwright.Contracts;
@@ -5,10 +6,15 @@ namespace Silkwright.Contracts;
 /// <summary>What was assumed of readings and cases.</summary>
 internal static class CoatNotes
 {
-    public static IEnumerable<Note> Of(CoatReadings taken, IReadOnlyList<CoatRow> cases)
+    public static Note OfExperience(CoatExperience elsewhere) => new(
+        $"Begun from what {elsewhere.Readings} readings of {elsewhere.Shops} shop{(elsewhere.Shops == 1 ? "" : "s")} elsewhere taught; no reading given here may be among them.", Ground.MeasuredElsewhere);
+
+    public static IEnumerable<Note> Of(CoatReadings taken, IReadOnlyList<CoatRow> cases, CoatExperience? elsewhere = null)
     {
         var rows = taken.Rows.Concat(cases).ToArray();
-        if (taken.Used.Count == 0)
+        if (elsewhere is not null)
+            yield return OfExperience(elsewhere);
+        else if (taken.Used.Count == 0)
             yield return new Note("No reading was learnt from: what is told is what the trade expects of such strokes.", Ground.CommonPractice);
         if (taken.Flags.Count(flag => !flag.Used) is > 0 and var out1)
             yield return new Note($"{out1} of {taken.Rows.Count} readings {(out1 == 1 ? "was" : "were")} not learnt from; each is flagged with its line and what to do.");

@@ -9,11 +9,12 @@ public static class CoatQuestion
     /// <param name="readings">All readings, of any shops.</param>
     /// <param name="cases">Coats asked about.</param>
     /// <param name="without">Shops that share nothing: they teach nobody else, and are answered out of their own readings alone.</param>
+    /// <param name="elsewhere">What readings of yet other shops taught; none: these readings alone.</param>
     /// <param name="cancel">Stops the work.</param>
-    public static CoatAnswer Answer(IReadOnlyList<CoatRow> readings, IReadOnlyList<CoatRow> cases, IReadOnlyCollection<string>? without = null, CancellationToken cancel = default)
+    public static CoatAnswer Answer(IReadOnlyList<CoatRow> readings, IReadOnlyList<CoatRow> cases, IReadOnlyCollection<string>? without = null, CoatExperience? elsewhere = null, CancellationToken cancel = default)
     {
         var taken = new CoatReadings(readings, without ?? []);
-        var shared = CoatHierarchy.Of(taken.Shared, cancel: cancel);
+        var shared = CoatHierarchy.Of(taken.Shared, elsewhere, cancel);
         var alone = new Dictionary<string, CoatHierarchy>();
         return new CoatAnswer
         {
@@ -24,7 +25,7 @@ public static class CoatQuestion
             Used = taken.Used.Count,
             Flags = taken.Flags,
             Learnt = shared,
-            Notes = [.. CoatNotes.Of(taken, cases)],
+            Notes = [.. CoatNotes.Of(taken, cases, elsewhere)],
         };
 
         CoatHierarchy ModelOf(CoatRow row)
@@ -32,7 +33,7 @@ public static class CoatQuestion
             if (!taken.OptedOut.Contains(row.Coat.Shop))
                 return shared;
             if (!alone.TryGetValue(row.Coat.Shop, out var own))
-                alone[row.Coat.Shop] = own = CoatHierarchy.Of(taken.Own(row.Coat.Shop), cancel: cancel);
+                alone[row.Coat.Shop] = own = CoatHierarchy.Of(taken.Own(row.Coat.Shop), elsewhere, cancel);
             return own;
         }
     }

@@ -1,4 +1,5 @@
 using Silkwright.Coating.Learning;
+using Silkwright.Estimates;
 
 namespace Silkwright.Contracts;
 
@@ -9,6 +10,7 @@ internal sealed class CoatReadings
 
     /// <param name="rows">All readings.</param>
     /// <param name="without">Shops whose readings teach nobody else.</param>
+    /// <exception cref="InputProblemException">One of them is not among the readings: a slip in its name would share what it keeps to itself.</exception>
     public CoatReadings(IReadOnlyList<CoatRow> rows, IReadOnlyCollection<string> without)
     {
         Rows = rows;
@@ -19,6 +21,11 @@ internal sealed class CoatReadings
         Shared = [.. Used.Where(row => !optedOut.Contains(row.Coat.Shop)).Select(Read)];
         apart = Used.Where(row => optedOut.Contains(row.Coat.Shop)).ToLookup(row => row.Coat.Shop, Read);
         OptedOut = optedOut;
+        var problems = new ProblemList();
+        string[] shops = [.. rows.Select(row => row.Coat.Shop).Distinct()];
+        foreach (var name in without.Where(name => !shops.Contains(name, StringComparer.OrdinalIgnoreCase)))
+            problems.Add($"No shop of the readings is called '{NearName.Shown(name)}'.", "without", NearName.Of(name, shops) is { } near ? $"Write {near} if that is meant: a shop that shares nothing must be known by its name." : $"Name one of {string.Join(", ", shops.Take(8))}, or leave it out.");
+        problems.ThrowIfAny();
 
         static CoatRead Read(CoatRow row) => new(row.Coat, row.EomUm!.Value);
     }

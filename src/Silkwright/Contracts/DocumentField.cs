@@ -80,6 +80,16 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
             problems.Add($"There is no field '{NearName.Shown(field.Name)}'.", Path, NearName.Remedy(field.Name, known));
     }
 
+    /// <summary>Tells fields that are not known here and look like one that is; others are somebody's own and passed over.</summary>
+    /// <param name="known">Every name that means something.</param>
+    public void RefuseSlips(IReadOnlyList<string> known)
+    {
+        if (element is not { ValueKind: JsonValueKind.Object } here)
+            return;
+        foreach (var field in here.EnumerateObject().Where(field => !known.Contains(field.Name) && NearName.Of(field.Name, known) is not null))
+            problems.Add($"There is no field '{NearName.Shown(field.Name)}'.", Path, NearName.Remedy(field.Name, known));
+    }
+
     /// <summary>The entries of a list; none where it is missing.</summary>
     /// <param name="most">How many make sense.</param>
     public IReadOnlyList<DocumentField> Entries(int most = MostEntries)

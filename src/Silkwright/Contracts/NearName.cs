@@ -1,7 +1,7 @@
 namespace Silkwright.Contracts;
 
 /// <summary>The known name that somebody most likely meant.</summary>
-internal static class NearName
+public static class NearName
 {
     private const int LongestShown = 40;
     private const int LongestMeant = 80;

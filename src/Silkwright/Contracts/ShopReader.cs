@@ -20,6 +20,9 @@ public static class ShopReader
     /// <summary>More of them teach nothing new. Keep the latest.</summary>
     public const int MostReadings = 500;
 
+    private static readonly string[] Fields =
+        ["name", "meshes", "frames", "troughs", "emulsions", "lamps", "film", "room", "readings", "sharesExperience", "prices", "screensPerDay", "pressWash", "remakeMinutes", "spareMinutes"];
+
     /// <param name="json">The document.</param>
     /// <param name="where">The file's name, for messages.</param>
     /// <exception cref="InputProblemException">Every fault of the document.</exception>
@@ -28,6 +31,7 @@ public static class ShopReader
         var problems = new ProblemList();
         var root = DocumentField.Root(json, where, problems);
         problems.ThrowIfAny();
+        root.RefuseSlips(Fields);
         var meshes = root["meshes"].Entries(MostMeshes).Select(field => Fabric(field, problems)).ToArray();
         var readings = root["readings"];
         var shop = new Shop
@@ -43,6 +47,7 @@ public static class ShopReader
             ExposureReadings = [.. readings["exposure"].Entries(MostReadings).Select(field => ExposureReadingOf(field, meshes, problems))],
             CoatReadings = [.. readings["coat"].Entries(MostReadings).Select(field => CoatReadingOf(field, meshes, problems))],
             RunReadings = [.. readings["runs"].Entries(MostReadings).Select(RunReadingOf)],
+            SharesExperience = root["sharesExperience"].YesNo() ?? true,
             Prices = PricesOf(root["prices"]),
             PressWash = root["pressWash"].Choice<PressWash>(),
             RemakeMinutes = root["remakeMinutes"].Number("min", 0, InputLimits.MostStopMinutes),

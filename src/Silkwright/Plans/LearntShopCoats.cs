@@ -16,7 +16,7 @@ public sealed class LearntShopCoats
     {
         this.shop = shop;
         reads = ShopCoats.Reads(shop);
-        learnt = CoatHierarchy.Of(reads);
+        learnt = CoatHierarchy.Of(reads, shop.Experience);
     }
 
     /// <summary>Who and what lays otherwise than its like.</summary>
@@ -29,10 +29,16 @@ public sealed class LearntShopCoats
     /// <param name="shop">As it is told; what it does not tell is assumed as in a plan.</param>
     public static LearntShopCoats Of(Shop shop) => new(ShopAssumptions.Fill(shop).Shop);
 
+    /// <summary>What other shops' readings taught, where it was brought in.</summary>
+    public CoatExperience? Elsewhere => shop.Experience;
+
+    /// <summary>The readings of a shop that teach, as they are given to others as experience.</summary>
+    public static IReadOnlyList<CoatRead> ReadsOf(Shop shop) => ShopCoats.Reads(ShopAssumptions.Fill(shop).Shop);
+
     /// <summary>Each reading beside what the other readings alone say it should have been.</summary>
     /// <param name="most">As many of the latest.</param>
     public IReadOnlyList<(CoatRead Read, Estimate Expected)> Held(int most) =>
-        [.. reads.TakeLast(most).Select(read => (read, CoatHierarchy.Of([.. reads.Where(other => !ReferenceEquals(other, read))]).Expect(read.Coat)))];
+        [.. reads.TakeLast(most).Select(read => (read, CoatHierarchy.Of([.. reads.Where(other => !ReferenceEquals(other, read))], shop.Experience).Expect(read.Coat)))];
 
     /// <summary>The shortest strokes for a wanted thickness, out of the shop's people and troughs.</summary>
     /// <param name="wantedUm">[µm]</param>

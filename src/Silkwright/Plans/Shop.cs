@@ -1,4 +1,5 @@
 using Silkwright.Coating;
+using Silkwright.Coating.Learning;
 using Silkwright.Emulsion;
 using Silkwright.Exposure;
 using Silkwright.Mesh;
@@ -30,6 +31,12 @@ public sealed record Shop
     public IReadOnlyList<ExposureReading> ExposureReadings { get; init; } = [];
 
     public IReadOnlyList<CoatReading> CoatReadings { get; init; } = [];
+
+    /// <summary>What other shops' readings taught, where it was brought in.</summary>
+    public CoatExperience? Experience { get; init; }
+
+    /// <summary>Whether what its readings teach may be given to others.</summary>
+    public bool SharesExperience { get; init; } = true;
 
     public IReadOnlyList<RunReading> RunReadings { get; init; } = [];
 

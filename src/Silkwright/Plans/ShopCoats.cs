@@ -9,7 +9,7 @@ namespace Silkwright.Plans;
 internal static class ShopCoats
 {
     /// <summary>All its emulsions, meshes and troughs together.</summary>
-    public static CoatHierarchy Of(Shop shop) => CoatHierarchy.Of(Reads(shop));
+    public static CoatHierarchy Of(Shop shop) => CoatHierarchy.Of(Reads(shop), shop.Experience);
 
     /// <summary>The readings that teach, as the model takes them.</summary>
     public static IReadOnlyList<CoatRead> Reads(Shop shop) =>

@@ -44,6 +44,31 @@ public sealed class CoatTests : IDisposable
     }
 
     [Fact]
+    public async Task Experience_is_written_as_its_schema_says_and_a_plan_starts_from_it()
+    {
+        var path = Path.Combine(folder.Path, "experience.json");
+        var made = await ShellRun.Of("coat", "experience", "--readings", House.Of("demo", "coat-readings.csv"), "--without", "Cellar Prints", "--out", path, "--json");
+
+        Assert.Equal((0, ""), (made.ExitCode, made.Error));
+        Assert.Empty(SchemaCheck.Faults("coat-experience.json", made.Document));
+        Assert.Equal(2, (int)made.Document["shops"]!);
+        var predicted = await ShellRun.Of("coat", "predict", "--readings", House.Of("demo", "coat-readings.csv"), "--cases", House.Of("demo", "coat-cases.csv"), "--experience", path, "--json");
+        Assert.Contains("elsewhere taught", predicted.Document["notes"]!.ToJsonString(), StringComparison.Ordinal);
+        var plan = await ShellRun.Of("plan", House.Of("demo", "jobs", "phone-enquiry.json"), "--experience", path, "--json");
+        Assert.Equal("measuredElsewhere", (string?)plan.Document["colours"]![0]!["coat"]!["eomUm"]!["ground"]);
+    }
+
+    [Fact]
+    public async Task A_shop_whose_document_shares_nothing_is_refused()
+    {
+        var shop = folder.Write("shop.json", "{\"name\": \"Cellar\", \"sharesExperience\": false}");
+        var run = await ShellRun.Of("coat", "experience", "--shop", shop);
+
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("Cellar shares nothing", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_person_that_no_reading_names_is_told_with_those_there_are()
     {
         var run = await ShellRun.Of("coat", "aim", "--wanted", "14um", "--emulsion", "Copper dual", "--count", "61/cm", "--thread", "64um", "--shop", "Harbour Shirts", "--operator", "Zed", "--readings", House.Of("demo", "coat-readings.csv"));

@@ -81,5 +81,5 @@ public sealed class CoatQuestionTests
     private static IReadOnlyList<CoatRow> Rows(string[] readings) => CoatTable.Readings($"{Header}\n{string.Join('\n', readings)}", "r.csv");
 
     private static CoatAnswer Ask(string[] readings, string[]? cases = null, params string[] without) => CoatQuestion.Answer(
-        Rows(readings), CoatTable.Cases($"{string.Join(',', CoatTable.Columns)}\n{string.Join('\n', cases ?? [Harbour])}", "c.csv"), without, TestContext.Current.CancellationToken);
+        Rows(readings), CoatTable.Cases($"{string.Join(',', CoatTable.Columns)}\n{string.Join('\n', cases ?? [Harbour])}", "c.csv"), without, cancel: TestContext.Current.CancellationToken);
 }

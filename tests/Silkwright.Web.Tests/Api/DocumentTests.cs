@@ -97,9 +97,9 @@ public sealed class DocumentTests(RunningWeb web) : IClassFixture<RunningWeb>
     public async Task Coats_are_predicted_out_of_tables_as_in_the_shell()
     {
         const string header = "shop,operator,trough,emulsion,solidsPercent,meshCountPerCm,threadUm,printPasses,squeegeePasses";
-        var tables = new JsonObject { ["readings"] = $"{header},eomUm\nA,B,c,D,38,61,64,2,1,17\n", ["cases"] = $"{header}\nA,B,c,D,38,61,64,2,1\n", ["wanted"] = "2um" };
+        var tables = new JsonObject { ["readings"] = $"{header},eomUm\nA,B,c,D,38,61,64,2,1,17\n", ["cases"] = $"{header}\nA,B,c,D,38,61,64,2,1\n" };
         var coat = JsonNode.Parse(await (await PostAsync("/api/coat/predict", tables.ToJsonString())).Content.ReadAsStringAsync(Cancel))!;
-        var needed = JsonNode.Parse(await (await PostAsync("/api/coat/readings", tables.ToJsonString())).Content.ReadAsStringAsync(Cancel))!;
+        var needed = JsonNode.Parse(await (await PostAsync("/api/coat/readings", new JsonObject { ["readings"] = (string)tables["readings"]!, ["wanted"] = "2um" }.ToJsonString())).Content.ReadAsStringAsync(Cancel))!;
 
         Assert.Equal("measuredHere", (string?)Assert.Single(coat["cases"]!.AsArray())!["ground"]);
         Assert.True((int)needed["readingsNeeded"]! >= 1);
@@ -109,6 +109,42 @@ public sealed class DocumentTests(RunningWeb web) : IClassFixture<RunningWeb>
         var refused = await PostAsync("/api/coat/predict", tables.ToJsonString());
         Assert.Equal(HttpStatusCode.BadRequest, refused.StatusCode);
         Assert.Contains("line 2, column 5", await refused.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
+    }
+
+    /// <summary>A field written wrong would share a shop that wished not to.</summary>
+    [Theory]
+    [InlineData("/api/coat/predict", "witout", "without")]
+    [InlineData("/api/coat/experience", "witout", "without")]
+    [InlineData("/api/coat/aim", "tolerence", "tolerance")]
+    public async Task A_field_written_wrong_is_told_with_the_one_that_was_meant(string path, string written, string meant)
+    {
+        var refused = await PostAsync(path, new JsonObject { [written] = new JsonArray("Cellar") }.ToJsonString());
+
+        Assert.Equal(HttpStatusCode.BadRequest, refused.StatusCode);
+        var text = await refused.Content.ReadAsStringAsync(Cancel);
+        Assert.Contains($"'{written}'", text.Replace("\\u0027", "'", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains($"Write {meant}", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Experience_is_made_and_used_as_in_the_shell()
+    {
+        const string header = "shop,operator,trough,emulsion,solidsPercent,meshCountPerCm,threadUm,printPasses,squeegeePasses";
+        var readings = $"{header},eomUm\n{string.Concat(Enumerable.Range(0, 12).Select(i => FormattableString.Invariant($"A,B,c,D,38,61,64,{1 + (i % 2)},1,{14 + i}\n")))}";
+        var experience = JsonNode.Parse(await (await PostAsync("/api/coat/experience", new JsonObject { ["readings"] = readings }.ToJsonString())).Content.ReadAsStringAsync(Cancel))!;
+        Assert.Equal("silkwright/coat-experience/1", (string?)experience["schema"]);
+        var asked = new JsonObject { ["readings"] = $"{header},eomUm\nZ,Y,x,D,38,61,64,1,1,17\n", ["cases"] = $"{header}\nZ,Y,x,D,38,61,64,2,1\n" };
+        var alone = await FirstAsync();
+        asked["experience"] = new JsonArray(experience.DeepClone());
+        var helped = await FirstAsync();
+
+        Assert.NotEqual((double)alone["eomUm"]!, (double)helped["eomUm"]!, 0.1);
+        asked["experience"] = new JsonArray(experience.DeepClone(), experience.DeepClone());
+        Assert.Equal(HttpStatusCode.BadRequest, (await PostAsync("/api/coat/predict", asked.ToJsonString())).StatusCode);
+        var keeps = await PostAsync("/api/coat/experience", """{"shop": {"name": "Cellar", "sharesExperience": false}}""");
+        Assert.Contains("Cellar shares nothing", await keeps.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
+
+        async Task<JsonNode> FirstAsync() => JsonNode.Parse(await (await PostAsync("/api/coat/predict", asked.ToJsonString())).Content.ReadAsStringAsync(Cancel))!["cases"]![0]!;
     }
 
     [Theory]

@@ -16,6 +16,7 @@ internal static class CoatCommand
         Aim(surroundings),
         Next(surroundings),
         Readings(surroundings),
+        CoatExperienceVerb.Create(surroundings),
     };
 
     private static Verb Predict(Surroundings surroundings)
@@ -33,9 +34,11 @@ internal static class CoatCommand
         verb.Add(readings);
         verb.Add(cases);
         verb.Add(without);
+        var experience = ExperienceFiles.Option();
+        verb.Add(experience);
         return Complete(
             verb, surroundings,
-            async (parse, cancel) => CoatQuestion.Answer(await ReadingsAsync(parse.GetValue(readings)!, cancel), await CasesAsync(parse.GetValue(cases)!, cancel), parse.GetValue(without), cancel),
+            async (parse, cancel) => CoatQuestion.Answer(await ReadingsAsync(parse.GetValue(readings)!, cancel), await CasesAsync(parse.GetValue(cases)!, cancel), parse.GetValue(without), await ExperienceFiles.TogetherAsync(parse.GetValue(experience), cancel), cancel),
             CoatDocument.Of, CoatTables.Print);
     }
 
@@ -47,15 +50,18 @@ internal static class CoatCommand
             [
                 ("silkwright coat aim --wanted 14um --emulsion \"Copper dual\" --count 61/cm --thread 64um --shop \"Harbour Shirts\" --readings demo/coat-readings.csv", "whose hand and trough, how many strokes"),
                 ("silkwright coat aim --wanted 60um --tolerance 10um --emulsion thick --solids 48% --count 43/cm --thread 80um --json", "before any reading; face coats where they are needed"),
+                ("silkwright coat aim --wanted 14um --emulsion \"Copper dual\" --count 61/cm --thread 64um --experience demo/coat-experience.json", "a shop without readings, begun from what others' taught"),
             ],
             GoodToKnow = "The chance is for one screen's own thickness. Read the first screen: it tells more than any table.",
         };
         var options = new QuestionOptions(verb, CoatAimQuestion.Fields);
         var readings = new Option<string?>("--readings") { Description = "a table of readings, as coat predict takes them (optional)", HelpName = "READINGS.csv" };
+        var experience = ExperienceFiles.Option();
         verb.Add(readings);
+        verb.Add(experience);
         return Complete(
             verb, surroundings,
-            async (parse, cancel) => CoatAimQuestion.Answer(options.Given(parse), parse.GetValue(readings) is { } path ? await ReadingsAsync(path, cancel) : [], cancel),
+            async (parse, cancel) => CoatAimQuestion.Answer(options.Given(parse), parse.GetValue(readings) is { } path ? await ReadingsAsync(path, cancel) : [], await ExperienceFiles.TogetherAsync(parse.GetValue(experience), cancel), cancel),
             CoatAimDocument.Of, CoatTables.Print);
     }
 
@@ -73,9 +79,12 @@ internal static class CoatCommand
         var (readings, cases) = (ReadingsOption(), CasesOption());
         verb.Add(readings);
         verb.Add(cases);
+        var experience = ExperienceFiles.Option();
+        verb.Add(experience);
         return Complete(
             verb, surroundings,
-            async (parse, cancel) => CoatNextQuestion.Answer(await ReadingsAsync(parse.GetValue(readings)!, cancel), await CasesAsync(parse.GetValue(cases)!, cancel), cancel),
+            async (parse, cancel) => CoatNextQuestion.Answer(
+                await ReadingsAsync(parse.GetValue(readings)!, cancel), await CasesAsync(parse.GetValue(cases)!, cancel), await ExperienceFiles.TogetherAsync(parse.GetValue(experience), cancel), cancel),
             CoatNextDocument.Of, CoatTables.Print);
     }
 
@@ -103,7 +112,7 @@ internal static class CoatCommand
 
     private static Option<string> CasesOption() => new("--cases") { Description = "a table of the coats asked about: the same columns without eomUm", HelpName = "CASES.csv", Required = true };
 
-    private static async Task<IReadOnlyList<CoatRow>> ReadingsAsync(string path, CancellationToken cancel) =>
+    internal static async Task<IReadOnlyList<CoatRow>> ReadingsAsync(string path, CancellationToken cancel) =>
         CoatTable.Readings(await InputFile.ReadTextAsync(path, "a table of readings", cancel, InputFile.MostTableBytes), Path.GetFileName(path));
 
     private static async Task<IReadOnlyList<CoatRow>> CasesAsync(string path, CancellationToken cancel) =>

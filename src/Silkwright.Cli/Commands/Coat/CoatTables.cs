@@ -75,6 +75,20 @@ internal static class CoatTables
         Notes.Print(answer.Notes, console);
     }
 
+    public static void Print(CoatExperienceAnswer answer, IAnsiConsole console)
+    {
+        var taught = answer.Experience;
+        Prose.Write(console, "", $"What {Figures.Whole(taught.Readings)} readings of {Figures.Whole(taught.Shops)} shop{(taught.Shops == 1 ? "" : "s")} taught of any shop's coats:");
+        var table = new Table { Border = TableBorder.Simple }.AddColumns("", "", "off what is believed", "±");
+        foreach (var (effect, deviations, error) in taught.Shares())
+            table.AddRow(effect.Group.EscapeMarkup(), effect.Name.EscapeMarkup(), $"{(deviations < 0 ? "" : "+")}{Figures.Plain(deviations)}", Figures.Plain(Estimate.UsualHalfWidth * error));
+        console.Write(table);
+        Prose.Write(console, "", "In standard deviations of what is believed of each; ± holds nine of ten.");
+        console.WriteLine();
+        Flags(answer.Flags, console);
+        Notes.Print(answer.Notes, console);
+    }
+
     private static string WordsOf(CoatRow row) =>
         Words(row.Coat.Shop, row.Coat.Operator, row.Coat.Trough.Id, row.Coat.Emulsion.Id, row.Coat.Mesh.Fabric.Name, StrokeText.Write(row.Coat.Strokes));
 

@@ -1,6 +1,8 @@
 using System.CommandLine;
 using Silkwright.Cli.Commands.Catalogue;
+using Silkwright.Cli.Commands.Coat;
 using Silkwright.Cli.Printing;
+using Silkwright.Coating.Learning;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
 using Silkwright.Plans;
@@ -30,12 +32,15 @@ internal static class PlanCommand
         verb.Add(job);
         verb.Add(shop);
         verb.Add(data);
+        var experience = ExperienceFiles.Option();
+        verb.Add(experience);
         var catalogue = new CatalogueOptions(verb);
         verb.Add(json);
         verb.SetAction(async (parse, cancel) =>
         {
             var sources = await PlanSources.OpenAsync(parse.GetValue(shop), parse.GetValue(data), surroundings, cancel, store => catalogue.AskedAsync(parse, store, cancel));
-            var plan = await PlanAsync(parse.GetRequiredValue(job), sources, surroundings, cancel);
+            var taught = await ExperienceFiles.TogetherAsync(parse.GetValue(experience), cancel);
+            var plan = await PlanAsync(parse.GetRequiredValue(job), sources, taught, surroundings, cancel);
             if (parse.GetValue(json))
                 Answer.WriteJson(PlanDocument.Of(plan), surroundings);
             else
@@ -45,9 +50,9 @@ internal static class PlanCommand
         return verb;
     }
 
-    private static async Task<StencilPlan> PlanAsync(string jobPath, PlanSources sources, Surroundings surroundings, CancellationToken cancel)
+    private static async Task<StencilPlan> PlanAsync(string jobPath, PlanSources sources, CoatExperience? taught, Surroundings surroundings, CancellationToken cancel)
     {
-        var plan = Planner.Plan(await sources.JobAsync(jobPath, surroundings, cancel), sources.Shop);
+        var plan = Planner.Plan(await sources.JobAsync(jobPath, surroundings, cancel), taught is null ? sources.Shop : sources.Shop with { Experience = taught });
         Note[] told = sources.ShopIsKnown
             ? []
             : [new Note("No shop was given: the plan is for a shop nobody described. Name one with --shop or --data.", Ground.CommonPractice)];

@@ -96,6 +96,13 @@ public sealed record CoatExperience
         };
     }
 
+    /// <summary>Where each effect lies off what is believed of it, and how surely, in standard deviations of that belief.</summary>
+    public IReadOnlyList<(SharedEffect Effect, double Deviations, double StandardError)> Shares()
+    {
+        var learnt = CoatHierarchy.Of([], this);
+        return [.. Effects.Select(effect => learnt.Shared(effect) is var (deviations, error) ? (effect, deviations, error) : default)];
+    }
+
     /// <summary>Constants as the balance has them, then emulsions and meshes by name.</summary>
     internal static IEnumerable<SharedEffect> InOrder(IEnumerable<SharedEffect> effects) => effects
         .OrderBy(effect => effect.Group switch { CoatLevels.Constant => 0, "emulsion" => 1, _ => 2 })

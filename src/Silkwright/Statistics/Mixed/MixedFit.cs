@@ -159,7 +159,7 @@ public sealed class MixedFit
         var y = products.Border - 1;
         return new EffectInformation(
             effects,
-            [.. from i in Enumerable.Range(0, at.Length) from j in Enumerable.Range(0, at.Length) select raw.Marginal(at[i], at[j]) * size[i] * size[j]],
+            [.. from i in Enumerable.Range(0, at.Length) from j in Enumerable.Range(0, at.Length) select raw.Marginal(at[i], at[j]) * (size[i] * size[j])],
             [.. at.Select((column, i) => raw.Marginal(column, y) * size[i])],
             raw.Marginal(y, y),
             products.Freedom - products.BelievedFreedom + products.FixedCount);
