@@ -37,7 +37,7 @@ public static class LadderQuestion
         var exposure = ExposureQuestion.Read(given, strips, out var assumed);
         var (around, within, setting) = (given.Read(Around), given.Read(Within), given.Read(Setting));
         var measured = given.Read<YesNo>(CoatMeasured);
-        if (exposure is { Lamp.Counts: ExposureCount.Units } && strips.Count == 0 && !given.Has(Around))
+        if (exposure is not null && (counts ?? exposure.Lamp.Counts) == ExposureCount.Units && strips.All(strip => strip.Damp) && !given.Has(Around))
             given.Problems.Add("Units of a machine mean nothing to anybody else: where to begin is not known.", given.Where(Around), $"Give {given.Where(Around)} with the units that are exposed now.");
         given.ThrowIfAny();
         if (counts is { } counted)

@@ -10,9 +10,6 @@ namespace Silkwright.Exposure;
 /// </remarks>
 public static class ExposureModel
 {
-    /// <summary>Even a wide window is aimed at no higher than this over its least. [1]: two wedge steps. Common practice.</summary>
-    public const double AimAtMostOverLeast = 2;
-
     /// <summary>With strips, the usual exposures only say the order of magnitude: a factor either way. [1]</summary>
     private const double SpreadWithStrips = 10;
 
@@ -27,7 +24,7 @@ public static class ExposureModel
     {
         ExposureChecks.Check(exposure);
         var strips = exposure.Tests.Where(strip => !strip.Damp).ToArray();
-        var counts = strips.Length > 0 ? exposure.Lamp.Counts : ExposureCount.Seconds;
+        var counts = CountsOf(exposure);
         var inputs = new WindowInputs(exposure, SpeedOf(exposure, strips, counts));
         var wall = inputs.Wall(inputs.Best);
         var prior = PriorOf(inputs);
@@ -35,25 +32,33 @@ public static class ExposureModel
         var grounds = WindowGrounds.Of(strips);
 
         var open = belief.Room > wall;
-        var (aimAbove, aimShare) = AimIn(wall, belief.Room);
-        var aimOver = open ? aimAbove + (aimShare * belief.Room) : wall;
+        var aim = open ? ExposureAim.Of(belief, wall, DayScatter.Of(inputs, SecondsAbout(counts, belief)), grounds.Least) : null;
+        var aimOver = aim?.OverThrough ?? wall;
         var stops = (belief.Room - wall) / Math.Log(2);
         return new ExposureWindow
         {
             Counts = counts,
             Least = belief.Amount(wall, 0, grounds.Least),
             Most = belief.Amount(0, 1, grounds.Most),
-            Aim = open ? belief.Amount(aimAbove, aimShare, grounds.Least) : null,
+            Aim = aim?.Amount,
+            AimChancePercent = 100 * aim?.Chance,
+            MiddleChancePercent = 100 * aim?.MiddleChance,
+            AimBecause = aim?.Because,
             LatitudeStops = stops,
             LatitudeSteps = stops * Math.Log10(2) / StepWedge.UsualDensityPerStep,
             FinestHeldUm = FinestHeld(inputs, aimOver, belief.Room - prior.Room, grounds.Most),
             RequiredFilmDensityUv = inputs.FilmDensity(aimOver),
             SolidStepAtAim = open ? SolidStep(aimOver) : null,
-            Drivers = DriversOf(inputs, strips.Length > 0 ? belief : null, aimAbove, aimShare),
+            Drivers = DriversOf(inputs, strips.Length > 0 ? belief : null, ExposureAim.IfKnown(wall, belief.Room)),
             OpensBy = open ? [] : WindowOpeners.For(exposure, belief.Room - prior.Room),
             Notes = [.. ExposureNotes.For(exposure, strips.Length, counts)],
         };
     }
+
+    /// <summary>What amounts are told in: units of a machine need strips on it, be they damp.</summary>
+    private static ExposureCount CountsOf(ExposureCase exposure) => exposure.Tests.Count > 0 ? exposure.Lamp.Counts : ExposureCount.Seconds;
+
+    private static double? SecondsAbout(ExposureCount counts, LogBelief belief) => counts == ExposureCount.Seconds ? Math.Exp(belief.Through + (belief.Room / 2)) : null;
 
     /// <summary>The finest line to hold; where none is told, about the finest the mesh itself prints. [µm]</summary>
     public static double NeededLineUm(ExposureCase exposure) => WindowInputs.NeededLineUm(exposure);
@@ -68,7 +73,7 @@ public static class ExposureModel
     {
         ExposureChecks.Check(exposure);
         var strips = exposure.Tests.Where(strip => !strip.Damp).ToArray();
-        var inputs = new WindowInputs(exposure, SpeedOf(exposure, strips, strips.Length > 0 ? exposure.Lamp.Counts : ExposureCount.Seconds));
+        var inputs = new WindowInputs(exposure, SpeedOf(exposure, strips, CountsOf(exposure)));
         return StripEvidence.Learn(PriorOf(inputs), DaysOf(exposure, strips, inputs.Wall(inputs.Best)), habit);
     }
 
@@ -84,13 +89,6 @@ public static class ExposureModel
             .Select(day => new StripDay([.. day], exposure, today, wall, depth))];
     }
 
-    /// <summary>Half way up the window in stops, but never more than two wedge steps over the least.</summary>
-    internal static (double Above, double RoomShare) AimIn(double wall, double room)
-    {
-        var most = Math.Log(AimAtMostOverLeast);
-        return (room - wall) / 2 > most ? (wall + most, 0) : (wall / 2, 0.5);
-    }
-
     private static double SolidStep(double overThrough) =>
         StepWedge.UsualSolidStep
         + ((overThrough - Math.Log(CoatOptics.GoodOverLeast)) / Math.Log(StepWedge.FactorPerStep()));
@@ -98,7 +96,7 @@ public static class ExposureModel
     private static Estimate SpeedOf(ExposureCase exposure, StepTest[] strips, ExposureCount counts)
     {
         var seconds = UsualExposure.Seconds(exposure.Lamp.Kind, exposure.Emulsion);
-        if (strips.Length == 0)
+        if (strips.Length == 0 && counts == ExposureCount.Seconds)
         {
             var spread = ImagingOptics.HasUsualExposure(exposure.Lamp.Imaging) ? UsualExposure.Spread : SpreadWithStrips;
             return CurveExposure.Seconds(
@@ -108,17 +106,18 @@ public static class ExposureModel
         if (counts == ExposureCount.Seconds)
             return Estimate.WithinFactor(seconds, SpreadWithStrips, Ground.CommonPractice);
 
-        // Place the prior so that its through-cure falls on the middle strip.
-        var middle = strips.Select(strip => Math.Log(strip.Amount)).Average();
+        // Place the prior so that its through-cure falls on the middle strip; damp ones say at least what somebody thought right.
+        var middle = (strips.Length > 0 ? strips : exposure.Tests).Average(strip => Math.Log(strip.Amount));
         var alone = new WindowInputs(exposure, Estimate.Exact(1, Ground.CommonPractice));
         return Estimate.WithinFactor(Math.Exp(middle - alone.Through(alone.Best)), SpreadOfUnits, Ground.CommonPractice);
     }
 
     private static LogBelief PriorOf(WindowInputs inputs)
     {
-        var both = Propagation.ThroughAll(x => [inputs.Through(x), inputs.Room(x)], inputs.Uncertain);
-        var (through, room) = (both[0].Estimate, both[1].Estimate);
-        return new LogBelief(through.Value, room.Value, LogBelief.Variance(through), LogBelief.Variance(room), 0);
+        var ends = Propagation.ThroughAll(x => [inputs.Through(x), inputs.Room(x), inputs.Through(x) + inputs.Room(x)], inputs.Uncertain);
+        var (through, room, most) = (ends[0].Estimate, ends[1].Estimate, LogBelief.Variance(ends[2].Estimate));
+        var (ofThrough, ofRoom) = (LogBelief.Variance(through), LogBelief.Variance(room));
+        return new LogBelief(through.Value, room.Value, ofThrough, ofRoom, (most - ofThrough - ofRoom) / 2);
     }
 
     private static Estimate FinestHeld(WindowInputs inputs, double overThrough, double learntRoom, Ground ground)
@@ -128,8 +127,9 @@ public static class ExposureModel
         return new Estimate(held.Value, held.Low, held.High, ground);
     }
 
-    private static IReadOnlyList<Driver> DriversOf(WindowInputs inputs, LogBelief? learnt, double above, double roomShare)
+    private static IReadOnlyList<Driver> DriversOf(WindowInputs inputs, LogBelief? learnt, (double Above, double RoomShare) known)
     {
+        var (above, roomShare) = known;
         if (learnt is null)
             return Propagation.Through(x => inputs.Through(x) + above + (roomShare * inputs.Room(x)), inputs.Uncertain).Drivers;
         return Propagation.Through(

@@ -21,6 +21,8 @@ internal static class ExposureNotes
                 "Strips that may not have been dry were left out: a damp coat looks under-exposed, and more light does not mend it.");
         }
 
+        if (strips == 0 && counts == ExposureCount.Units)
+            yield return new Note("No strip was dry: the units told stand about those that were exposed, right to a factor of 30. Dry strips on this machine tell.", Ground.CommonPractice);
         if (exposure.Lamp.Counts == ExposureCount.Units)
         {
             yield return new Note(counts == ExposureCount.Units

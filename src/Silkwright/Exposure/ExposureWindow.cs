@@ -14,8 +14,17 @@ public sealed record ExposureWindow
     /// <summary>Most amount at which the finest detail stays open.</summary>
     public required Estimate Most { get; init; }
 
-    /// <summary>Where to aim; none when least lies above most.</summary>
+    /// <summary>Where to aim: what most likely does both. Its interval is where the best exposure of this shop lies. None when least lies above most.</summary>
     public Estimate? Aim { get; init; }
+
+    /// <summary>Chance that an exposure at the aim cures through and holds the detail, with all that is not known and a day's own scatter. [%]; none where there is no aim.</summary>
+    public double? AimChancePercent { get; init; }
+
+    /// <summary>The same at the geometric middle of the window. [%]; none where there is no aim.</summary>
+    public double? MiddleChancePercent { get; init; }
+
+    /// <summary>Why the aim lies where it does, in a sentence; none where there is no aim.</summary>
+    public string? AimBecause { get; init; }
 
     /// <summary>log2(most / least); below 0 when no time works. [stops]</summary>
     public required double LatitudeStops { get; init; }

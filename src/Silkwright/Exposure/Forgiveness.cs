@@ -3,8 +3,8 @@ using MathNet.Numerics.Distributions;
 namespace Silkwright.Exposure;
 
 /// <summary>How much an exposure forgives: the window beside what a lamp, a shutter and a hand scatter.</summary>
-/// <param name="SecondsEitherSide">From the aim to the nearer end of the window; none where the machine counts units, or nothing holds. [s]</param>
-/// <param name="RightPercent">Exposures at the aim that land inside the window. [%]</param>
+/// <param name="SecondsEitherSide">From a good aim to the nearer end of the window; none where the machine counts units, or nothing holds. [s]</param>
+/// <param name="RightPercent">Exposures at a good aim that land inside the window. [%]</param>
 public sealed record Forgiveness(double? SecondsEitherSide, double RightPercent)
 {
     /// <summary>
@@ -21,18 +21,19 @@ public sealed record Forgiveness(double? SecondsEitherSide, double RightPercent)
     /// larger share of its time.
     /// </summary>
     /// <remarks>
-    /// Normal scatter on the log of dose, the shutter's second taken as a share of the aim and added as squares:
-    /// docs/engines/exposure.md, "Forgiveness".
+    /// Of a window that a step test has placed, aimed at as one aims at what is known. Normal scatter on the log of dose, the shutter's second taken as a share of
+    /// the aim and added as squares: docs/engines/exposure.md, "Forgiveness".
     /// </remarks>
     public static Forgiveness Of(ExposureWindow window)
     {
-        if (window.Aim is not { } aim)
+        if (window.Aim is null)
             return new Forgiveness(null, 0);
         var (least, most) = (window.Least.Value, window.Most.Value);
+        var aim = Math.Min(Math.Sqrt(least * most), ExposureAim.AtMostOverLeast * least);
         var seconds = window.Counts == ExposureCount.Seconds;
-        var shutter = seconds ? ShutterScatterSeconds / aim.Value : 0;
+        var shutter = seconds ? ShutterScatterSeconds / aim : 0;
         var scatter = Math.Sqrt((DailyDoseScatter * DailyDoseScatter) + (shutter * shutter));
-        var right = Normal.CDF(0, scatter, Math.Log(most / aim.Value)) - Normal.CDF(0, scatter, Math.Log(least / aim.Value));
-        return new Forgiveness(seconds ? Math.Min(aim.Value - least, most - aim.Value) : null, 100 * Math.Clamp(right, 0, 1));
+        var right = Normal.CDF(0, scatter, Math.Log(most / aim)) - Normal.CDF(0, scatter, Math.Log(least / aim));
+        return new Forgiveness(seconds ? Math.Min(aim - least, most - aim) : null, 100 * Math.Clamp(right, 0, 1));
     }
 }

@@ -8,7 +8,7 @@ namespace Silkwright.Exposure;
 /// <param name="ThroughVariance">Variance of the first.</param>
 /// <param name="RoomVariance">Variance of the second.</param>
 /// <param name="Covariance">Of the two.</param>
-internal sealed record LogBelief(double Through, double Room, double ThroughVariance, double RoomVariance, double Covariance)
+public sealed record LogBelief(double Through, double Room, double ThroughVariance, double RoomVariance, double Covariance)
 {
     /// <summary>Standard deviations from the middle to the ends of an interval that holds 90 % (normal distribution).</summary>
     internal const double UsualReach = 1.6448536269514722;
@@ -23,6 +23,15 @@ internal sealed record LogBelief(double Through, double Room, double ThroughVari
         var variance = ThroughVariance + (roomShare * roomShare * RoomVariance) + (2 * roomShare * Covariance);
         var reach = UsualReach * Math.Sqrt(Math.Max(0, variance));
         return new Estimate(Math.Exp(middle), Math.Exp(middle - reach), Math.Exp(middle + reach), ground);
+    }
+
+    /// <summary>How likely a pair is beside the likeliest. [1]</summary>
+    internal double Density(double through, double room)
+    {
+        var (x, y) = (through - Through, room - Room);
+        var beside = RoomVariance - (Covariance * Covariance / ThroughVariance);
+        var off = y - (Covariance / ThroughVariance * x);
+        return Math.Exp(-((x * x / ThroughVariance) + (off * off / beside)) / 2);
     }
 
     /// <summary>Variance that belongs to a 90 % interval.</summary>

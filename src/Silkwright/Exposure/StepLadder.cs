@@ -82,7 +82,7 @@ public static class StepLadder
     private static (double From, double To) Range(LogBelief belief)
     {
         var least = belief.Amount(0, 0, Ground.Model);
-        return (least.Low, Math.Max(least.High, Math.Min(belief.Amount(0, 1, Ground.Model).High, ExposureModel.AimAtMostOverLeast * least.High)));
+        return (least.Low, Math.Max(least.High, Math.Min(belief.Amount(0, 1, Ground.Model).High, ExposureAim.AtMostOverLeast * least.High)));
     }
 
     private static double[] Ladder(double from, double to, int count, double smallest)
@@ -110,7 +110,7 @@ public static class StepLadder
     /// <summary>Half of the aim's interval; of the middle between least and most where they lie the wrong way round.</summary>
     private static double HalfOf(LogBelief belief)
     {
-        var (above, roomShare) = ExposureModel.AimIn(0, Math.Max(0, belief.Room));
+        var (above, roomShare) = ExposureAim.IfKnown(0, Math.Max(0, belief.Room));
         var aim = belief.Amount(above, roomShare, Ground.Model);
         return (aim.High - aim.Low) / 2 / aim.Value;
     }

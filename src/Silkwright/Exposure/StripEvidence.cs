@@ -45,13 +45,12 @@ internal static class StripEvidence
         foreach (var through in throughs.Points)
         {
             var cured = days.Select(day => CuredBy(day, through, habits)).ToArray();
-            var logThrough = -Squared(through - prior.Through) / (2 * prior.ThroughVariance);
             foreach (var room in rooms.Points)
             {
                 var byHabit = habits.Select(habit => habit.Share).ToArray();
                 for (var d = 0; d < days.Count; d++)
                     Multiply(byHabit, cured[d], days[d], through + room);
-                points.Add((through, room, Math.Exp(logThrough - (Squared(room - prior.Room) / (2 * prior.RoomVariance))) * byHabit.Sum()));
+                points.Add((through, room, prior.Density(through, room) * byHabit.Sum()));
             }
         }
 

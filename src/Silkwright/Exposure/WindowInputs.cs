@@ -42,6 +42,9 @@ internal sealed class WindowInputs
 
     internal IReadOnlyList<double> Best { get; }
 
+    /// <summary>The best values but for the stencil's thickness.</summary>
+    internal IReadOnlyList<double> WithStencil(Func<Estimate, double> thickness) => [.. Best.Select((value, i) => i == Stencil ? thickness(Uncertain[i].Estimate) : value)];
+
     /// <summary>The finest line to hold; where none is told, about the finest the mesh itself prints. [µm]</summary>
     internal static double NeededLineUm(ExposureCase exposure) =>
         exposure.FinestLineUm ?? Math.Max(3 * exposure.Mesh.ThreadUm, 10_000 / exposure.Mesh.CountPerCm);

@@ -36,7 +36,7 @@ public class StepTestCertaintyTests
     private static (double Half, bool Held)[] Follow(int seed, ExposureWindow before)
     {
         var shop = new SimulatedShop(seed, before.Least.Value, before.Most.Value, Case.FinestLineUm!.Value);
-        var truth = Math.Min(2 * shop.Through, Math.Sqrt(shop.Through * shop.Most));
+        var truth = shop.Best;
         var strips = new List<StepTest>();
         var outcomes = new (double, bool)[3];
         var window = before;
