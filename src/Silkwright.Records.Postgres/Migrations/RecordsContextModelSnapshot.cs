@@ -43,6 +43,41 @@ namespace Silkwright.Records.Postgres.Migrations
                     b.ToTable("CatalogueRevisions");
                 });
 
+            modelBuilder.Entity("Silkwright.Records.Coating.KeptExperience", b =>
+                {
+                    b.Property<string>("ShopKey")
+                        .HasColumnType("text");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("integer");
+
+                    b.Property<DateTimeOffset>("RecordedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("RecordedBy")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Text")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Why")
+                        .HasColumnType("text");
+
+                    b.Property<int?>("Withdraws")
+                        .HasColumnType("integer");
+
+                    b.HasKey("ShopKey", "Number");
+
+                    b.HasIndex("ShopKey", "Withdraws");
+
+                    b.ToTable("CoatExperience", (string)null);
+                });
+
             modelBuilder.Entity("Silkwright.Records.Films.StoredFilm", b =>
                 {
                     b.Property<string>("Hash")
@@ -380,6 +415,20 @@ namespace Silkwright.Records.Postgres.Migrations
                     b.HasKey("ShopKey", "Revision");
 
                     b.ToTable("ShopRevisions");
+                });
+
+            modelBuilder.Entity("Silkwright.Records.Coating.KeptExperience", b =>
+                {
+                    b.HasOne("Silkwright.Records.Shops.ShopEntry", null)
+                        .WithMany()
+                        .HasForeignKey("ShopKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Silkwright.Records.Coating.KeptExperience", null)
+                        .WithMany()
+                        .HasForeignKey("ShopKey", "Withdraws")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("Silkwright.Records.Films.StoredMeasurement", b =>

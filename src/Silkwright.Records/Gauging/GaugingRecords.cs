@@ -49,7 +49,7 @@ public sealed class GaugingRecords(SilkwrightStore store)
         _ = await WriteConflict.RetryAsync(async () =>
         {
             await using var context = store.CreateDbContext();
-            var shop = await ShopAsync(shopKey, cancel);
+            var shop = await store.Shops.RequireKeyAsync(shopKey, cancel);
             var known = await context.GaugeReadings.AsNoTracking().Where(r => r.ShopKey == shop && (r.Number == number || r.Withdraws == number)).ToListAsync(cancel);
             if (known is not [{ Withdraws: null }])
                 throw new InputProblemException(new Problem(known.Count == 0 ? "There is no such reading." : "This reading is withdrawn already.", $"reading {number}", "Look at the readings that are kept."));
@@ -72,7 +72,7 @@ public sealed class GaugingRecords(SilkwrightStore store)
     public async Task<IReadOnlyList<KeptReading>> HistoryAsync(string? shopKey = null, CancellationToken cancel = default)
     {
         await using var context = store.CreateDbContext();
-        var shop = await ShopAsync(shopKey, cancel);
+        var shop = await store.Shops.RequireKeyAsync(shopKey, cancel);
         return await context.GaugeReadings.AsNoTracking().Where(r => r.ShopKey == shop).OrderBy(r => r.Number).ToListAsync(cancel);
     }
 
@@ -96,7 +96,7 @@ public sealed class GaugingRecords(SilkwrightStore store)
         return await WriteConflict.RetryAsync<IReadOnlyList<KeptReading>>(async () =>
         {
             await using var context = store.CreateDbContext();
-            var shop = await ShopAsync(shopKey, cancel);
+            var shop = await store.Shops.RequireKeyAsync(shopKey, cancel);
             var before = await context.GaugeReadings.AsNoTracking().Where(r => r.ShopKey == shop && r.BatchKey == batchKey).OrderBy(r => r.Number).ToListAsync(cancel);
             if (before.Count > 0)
                 return before;
@@ -121,8 +121,4 @@ public sealed class GaugingRecords(SilkwrightStore store)
 
     private static async Task<int> NextAsync(RecordsContext context, string shop, CancellationToken cancel) =>
         1 + (await context.GaugeReadings.Where(r => r.ShopKey == shop).MaxAsync(r => (int?)r.Number, cancel) ?? 0);
-
-    private async Task<string> ShopAsync(string? shopKey, CancellationToken cancel) =>
-        (await store.Shops.CurrentAsync(shopKey, cancel))?.ShopKey
-        ?? throw new InputProblemException(new Problem(shopKey is null ? "There is no shop yet." : "No shop has this key.", $"shop {shopKey}".TrimEnd(), "Save the shop first, then its readings."));
 }

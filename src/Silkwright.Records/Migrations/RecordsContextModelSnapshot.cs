@@ -38,6 +38,41 @@ namespace Silkwright.Records.Migrations
                     b.ToTable("CatalogueRevisions");
                 });
 
+            modelBuilder.Entity("Silkwright.Records.Coating.KeptExperience", b =>
+                {
+                    b.Property<string>("ShopKey")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("RecordedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("RecordedBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Text")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Why")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("Withdraws")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("ShopKey", "Number");
+
+                    b.HasIndex("ShopKey", "Withdraws");
+
+                    b.ToTable("CoatExperience", (string)null);
+                });
+
             modelBuilder.Entity("Silkwright.Records.Films.StoredFilm", b =>
                 {
                     b.Property<string>("Hash")
@@ -375,6 +410,20 @@ namespace Silkwright.Records.Migrations
                     b.HasKey("ShopKey", "Revision");
 
                     b.ToTable("ShopRevisions");
+                });
+
+            modelBuilder.Entity("Silkwright.Records.Coating.KeptExperience", b =>
+                {
+                    b.HasOne("Silkwright.Records.Shops.ShopEntry", null)
+                        .WithMany()
+                        .HasForeignKey("ShopKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Silkwright.Records.Coating.KeptExperience", null)
+                        .WithMany()
+                        .HasForeignKey("ShopKey", "Withdraws")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("Silkwright.Records.Films.StoredMeasurement", b =>

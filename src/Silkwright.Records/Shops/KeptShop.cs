@@ -6,7 +6,7 @@ using Silkwright.Records.Store;
 
 namespace Silkwright.Records.Shops;
 
-/// <summary>A kept shop as plans see it: its document, and what the record of its screens and its gauge readings add to it.</summary>
+/// <summary>A kept shop as plans see it: its document, and what the record of its screens, its gauge readings and other shops' experience add to it.</summary>
 public static class KeptShop
 {
     /// <exception cref="Estimates.InputProblemException">The document can't be read.</exception>
@@ -15,6 +15,6 @@ public static class KeptShop
         var shop = ShopReader.Read(revision.Text, $"shop {revision.ShopKey}");
         var counted = await CountedScreens.OfShopAsync(store, revision.ShopKey, cancel);
         var gauged = await GaugedCoats.OfShopAsync(store, revision.ShopKey, shop, cancel);
-        return shop with { RunReadings = [.. shop.RunReadings, .. counted], CoatReadings = [.. shop.CoatReadings, .. gauged] };
+        return shop with { RunReadings = [.. shop.RunReadings, .. counted], CoatReadings = [.. shop.CoatReadings, .. gauged], Experience = await store.CoatExperience.TogetherAsync(revision.ShopKey, cancel) };
     }
 }

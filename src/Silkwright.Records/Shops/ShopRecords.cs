@@ -60,6 +60,14 @@ public sealed class ShopRecords(SilkwrightStore store)
         return key is null ? null : await Latest(context, key).FirstOrDefaultAsync(cancel);
     }
 
+    /// <summary>The key of a shop that there must be.</summary>
+    /// <param name="shopKey">None: the default shop.</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <exception cref="InputProblemException">There is none.</exception>
+    internal async Task<string> RequireKeyAsync(string? shopKey, CancellationToken cancel) =>
+        (await CurrentAsync(shopKey, cancel))?.ShopKey
+        ?? throw new InputProblemException(new Problem(shopKey is null ? "There is no shop yet." : "No shop has this key.", $"shop {shopKey}".TrimEnd(), "Save the shop first, then its readings."));
+
     /// <summary>Every revision, the newest first.</summary>
     public async Task<IReadOnlyList<ShopRevision>> HistoryAsync(string shopKey, CancellationToken cancel = default)
     {

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using Silkwright.Estimates;
 using Silkwright.Records.Catalogues;
+using Silkwright.Records.Coating;
 using Silkwright.Records.Films;
 using Silkwright.Records.Gauging;
 using Silkwright.Records.Jobs;
@@ -32,6 +33,8 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
 
     public DbSet<KeptReading> GaugeReadings => Set<KeptReading>();
 
+    public DbSet<KeptExperience> CoatExperience => Set<KeptExperience>();
+
     /// <exception cref="Silkwright.Estimates.InputProblemException">A text holds what no database keeps as it is.</exception>
     public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
     {
@@ -54,6 +57,7 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
         FilmTables.Shape(modelBuilder);
         ScreenTables.Shape(modelBuilder);
         GaugingTables.Shape(modelBuilder);
+        CoatingTables.Shape(modelBuilder);
         if (Database.IsSqlite())
             KeepInstantsAsTicks(modelBuilder);
     }

@@ -30,5 +30,6 @@ public static class RecordsServices
         .AddSingleton(s => s.GetRequiredService<SilkwrightStore>().Catalogues)
         .AddSingleton(s => s.GetRequiredService<SilkwrightStore>().Films)
         .AddSingleton(s => s.GetRequiredService<SilkwrightStore>().Screens)
-        .AddSingleton(s => s.GetRequiredService<SilkwrightStore>().Gauging);
+        .AddSingleton(s => s.GetRequiredService<SilkwrightStore>().Gauging)
+        .AddSingleton(s => s.GetRequiredService<SilkwrightStore>().CoatExperience);
 }

@@ -2,6 +2,7 @@ using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Silkwright.Estimates;
 using Silkwright.Records.Catalogues;
+using Silkwright.Records.Coating;
 using Silkwright.Records.Films;
 using Silkwright.Records.Gauging;
 using Silkwright.Records.Jobs;
@@ -29,6 +30,7 @@ public sealed class SilkwrightStore : IDbContextFactory<RecordsContext>
         Films = new FilmRecords(this);
         Screens = new ScreenRecords(this);
         Gauging = new GaugingRecords(this);
+        CoatExperience = new ExperienceRecords(this);
     }
 
     public DataFolder Folder { get; }
@@ -46,6 +48,8 @@ public sealed class SilkwrightStore : IDbContextFactory<RecordsContext>
     public ScreenRecords Screens { get; }
 
     public GaugingRecords Gauging { get; }
+
+    public ExperienceRecords CoatExperience { get; }
 
     /// <summary>The embedded database of a folder.</summary>
     public static DbContextOptions<RecordsContext> SqliteOptions(DataFolder folder) =>

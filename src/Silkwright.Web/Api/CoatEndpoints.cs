@@ -2,6 +2,9 @@ using System.Text.Json.Nodes;
 using Silkwright.Coating.Learning;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
+using Silkwright.Records.Coating;
+using Silkwright.Records.Shops;
+using Silkwright.Records.Store;
 
 namespace Silkwright.Web.Api;
 
@@ -26,6 +29,38 @@ internal static class CoatEndpoints
             "Body: {\"readings\": a table as one text?, \"without\": [shops that share nothing]?, \"shop\": SHOP.json in place of readings?, \"experience\": [documents to add up]?}.",
             ["readings", "without", "shop", "experience"],
             (body, cancel) => CoatExperienceDocument.Of(ExperienceOf(body, cancel).Experience));
+        api.MapGet("/coat/experience", async (SilkwrightStore store, CancellationToken cancel) =>
+            {
+                var shop = await store.Shops.CurrentAsync(cancel: cancel) ?? throw new InputProblemException(new Problem("There is no shop yet.", "shop", "Save the shop first, then its readings."));
+                return Documents.Ok(CoatExperienceDocument.Of(CoatExperienceQuestion.Of(await KeptShop.OfAsync(store, shop, cancel), [], cancel).Experience));
+            })
+            .WithSummary("What the readings of the shop kept here taught, for other shops")
+            .Produces<JsonObject>()
+            .ProducesProblem(StatusCodes.Status400BadRequest);
+        api.MapGet("/coat/experience/kept", async (ExperienceRecords records, CancellationToken cancel) => Documents.Ok(KeptExperienceDocument.Of(await records.HistoryAsync(cancel: cancel))))
+            .WithSummary("Other shops' experience that the shop kept here has taken in, withdrawn entries too")
+            .Produces<JsonObject>();
+        api.MapPost("/coat/experience/kept", async (HttpRequest request, ExperienceRecords records, CancellationToken cancel) =>
+            {
+                _ = await records.KeepAsync(await Documents.ReadTextAsync(request, cancel), request.Query["source"].ToString() is { Length: > 0 } source ? source : "http", request.Query["by"].ToString(), cancel: cancel);
+                return Documents.Ok(KeptExperienceDocument.Of(await records.HistoryAsync(cancel: cancel)));
+            })
+            .Accepts<JsonObject>("application/json")
+            .WithSummary("Takes in what other shops' readings taught; the same again is kept once")
+            .WithDescription("Body: silkwright/coat-experience/1. In the address: by, the person's name, and source, the file's.")
+            .Produces<JsonObject>()
+            .ProducesProblem(StatusCodes.Status400BadRequest)
+            .DisableAntiforgery();
+        api.MapPost("/coat/experience/kept/{number:int}/withdraw", async (int number, HttpRequest request, ExperienceRecords records, CancellationToken cancel) =>
+            {
+                await records.WithdrawAsync(number, request.Query["by"].ToString(), request.Query["why"].ToString(), cancel: cancel);
+                return Documents.Ok(KeptExperienceDocument.Of(await records.HistoryAsync(cancel: cancel)));
+            })
+            .WithSummary("Takes such experience back: it stays on record and teaches no more")
+            .WithDescription("In the address: by, the person's name, and why.")
+            .Produces<JsonObject>()
+            .ProducesProblem(StatusCodes.Status400BadRequest)
+            .DisableAntiforgery();
         Post(api, "/coat/readings", "How many readings bring their mean as near as is wanted",
             "Body: {\"readings\": a table as one text, \"wanted\": \"2um\"}.",
             ["readings", "wanted"],

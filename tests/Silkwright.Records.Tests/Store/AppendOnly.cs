@@ -25,6 +25,7 @@ public sealed class AppendOnly
             data.Add(database, "JobFilms", "AttachedBy");
             data.Add(database, "CatalogueRevisions", "SavedBy");
             data.Add(database, "GaugeReadings", "RecordedBy");
+            data.Add(database, "CoatExperience", "RecordedBy");
         }
 
         return data;
@@ -64,5 +65,6 @@ public sealed class AppendOnly
         var catalogue = CatalogueReader.Read("emulsion,property,value,ground,source,date\nWagtail,family,diazo,datasheet,sheet,\n", "c.csv");
         _ = await store.Catalogues.SaveAsync(catalogue, "Ines", cancel: Cancel);
         _ = await store.Gauging.KeepAsync([new GaugeEntry { EomUm = 12 }], "page", "Ines", "k", cancel: Cancel);
+        _ = await store.CoatExperience.KeepAsync(Coating.KeepingExperience.File(1), "e.json", "Ines", cancel: Cancel);
     }
 }

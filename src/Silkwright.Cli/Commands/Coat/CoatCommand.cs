@@ -17,6 +17,8 @@ internal static class CoatCommand
         Next(surroundings),
         Readings(surroundings),
         CoatExperienceVerb.Create(surroundings),
+        CoatKeepVerb.Create(surroundings),
+        CoatWithdrawVerb.Create(surroundings),
     };
 
     private static Verb Predict(Surroundings surroundings)
