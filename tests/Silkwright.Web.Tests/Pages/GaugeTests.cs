@@ -70,12 +70,34 @@ public sealed class GaugeTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.Contains(chart["says"]!.AsArray(), says => page.Contains(says!.GetValue<string>(), StringComparison.Ordinal));
 
         using var none = new StringContent("");
-        Assert.Equal(HttpStatusCode.BadRequest, (await web.Browser.PostAsync("/api/gauge/readings/3/withdraw?by=Ines", none, Cancel)).StatusCode);
-        var withdrawn = await web.Browser.PostAsync("/api/gauge/readings/3/withdraw?by=Ines&why=on+a+thread", none, Cancel);
+        var third = readings["entries"]!.AsArray().Single(entry => (string?)entry!["screen"] == "S-3")!["number"]!;
+        Assert.Equal(HttpStatusCode.BadRequest, (await web.Browser.PostAsync($"/api/gauge/readings/{third}/withdraw?by=Ines", none, Cancel)).StatusCode);
+        var withdrawn = await web.Browser.PostAsync($"/api/gauge/readings/{third}/withdraw?by=Ines&why=on+a+thread", none, Cancel);
         Assert.Equal(HttpStatusCode.OK, withdrawn.StatusCode);
         var after = JsonNode.Parse(await withdrawn.Content.ReadAsStringAsync(Cancel))!;
-        Assert.Equal("on a thread", (string?)after["entries"]![2]!["withdrawnBecause"]);
+        Assert.Equal("on a thread", (string?)after["entries"]!.AsArray().Single(entry => (string?)entry!["screen"] == "S-3")!["withdrawnBecause"]);
         Assert.Equal(19, after["readings"]!["coat"]!.AsArray().Count);
+    }
+
+    [Fact]
+    public async Task A_reading_is_taken_back_on_its_page_with_who_and_why_and_stays_there()
+    {
+        _ = await PostAsync("/api/gauge/readings?by=Ines&source=page-test", "screen,operator,emulsion,eom (um)\nS-back,Ines,Wren 47,12.5\n");
+        var number = (int)JsonNode.Parse(await web.Browser.GetStringAsync("/api/gauge/readings", Cancel))!["entries"]!.AsArray().Single(entry => (string?)entry!["screen"] == "S-back")!["number"]!;
+        Assert.Contains($"/gauge/readings?take={number}#take-back", await PageAsync("/gauge/readings"), StringComparison.Ordinal);
+        var address = $"/gauge/readings?take={number}";
+        var form = Regex.Match(await PageAsync(address), "<form[^>]*id=\"take-back\".*?</form>", RegexOptions.Singleline).Value;
+        var fields = Regex.Matches(form, "<input[^>]*name=\"([^\"]+)\"[^>]*value=\"([^\"]*)\"").ToDictionary(match => match.Groups[1].Value, match => match.Groups[2].Value);
+        (fields["by"], fields["why"]) = ("Bram", "");
+        using var silent = new FormUrlEncodedContent(fields);
+        Assert.Equal(HttpStatusCode.BadRequest, (await web.Browser.PostAsync(address, silent, Cancel)).StatusCode);
+        fields["why"] = "the gauge stood on a thread";
+        using var sent = new FormUrlEncodedContent(fields);
+        var answer = await web.Browser.PostAsync(address, sent, Cancel);
+        Assert.True(answer.IsSuccessStatusCode || answer.StatusCode is HttpStatusCode.Found or HttpStatusCode.SeeOther);
+        var page = await PageAsync("/gauge/readings");
+        Assert.Contains("by Bram: the gauge stood on a thread", page, StringComparison.Ordinal);
+        Assert.DoesNotContain($"take={number}#", page, StringComparison.Ordinal);
     }
 
     [Fact]
