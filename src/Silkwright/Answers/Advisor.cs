@@ -38,7 +38,7 @@ public static class Advisor
             Assumed = [.. assumed, .. Planner.JobNotes(job, shop), .. plan.Needs.Notes],
             NotReckoned = NotReckonedWith.For(contest, filled),
             StopIf = Conditions.For(brief, contest, curves),
-            MeasureFirst = FirstMeasurements.For(contest, comparison),
+            MeasureFirst = FirstMeasurements.For(contest, brief, comparison),
         };
     }
 

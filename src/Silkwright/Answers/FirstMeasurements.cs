@@ -6,12 +6,12 @@ namespace Silkwright.Answers;
 /// <summary>What to measure first: what would settle the choice, then what would narrow the plan.</summary>
 internal static class FirstMeasurements
 {
-    public static IReadOnlyList<string> For(EmulsionContest contest, Comparison? comparison)
+    public static IReadOnlyList<string> For(EmulsionContest contest, ColourBrief brief, Comparison? comparison)
     {
         var first = new List<string>();
         if (comparison is { IsClose: true, Settles: { } settles })
             first.Add($"To settle the choice: {How(settles)}.");
-        if (contest.Winner is { } winner && NextReading.Of([winner]) is { } next)
+        if (PlannedCoat.Of(contest, brief) is { } planned && NextReading.Of([planned], brief.Coats) is { } next)
             first.Add(next.What);
         return first;
     }

@@ -24,10 +24,24 @@ public static class PlanDocument
         document["job"] = job;
         document["films"] = FilmsTogetherDocument.Of(plan.Films);
         if (plan.MeasureNext is { } next)
-            document["measureNext"] = new JsonObject { ["what"] = next.What, ["changes"] = next.Changes, ["minutes"] = next.Minutes };
+        {
+            var told = Measurement(next);
+            told["others"] = new JsonArray([.. next.Others.Select(other => (JsonNode)Measurement(other))]);
+            document["measureNext"] = told;
+        }
         document["notes"] = DocumentJson.Of(plan.Notes);
         return document;
     }
+
+    private static JsonObject Measurement(MeasureNext next) => new()
+    {
+        ["what"] = next.What,
+        ["changes"] = next.Changes,
+        ["minutes"] = next.Minutes,
+        ["narrows"] = next.Narrows,
+        ["narrowsPerMinute"] = next.NarrowsPerMinute,
+        ["because"] = next.Because,
+    };
 
     private static JsonObject Colour(ColourPlan plan)
     {

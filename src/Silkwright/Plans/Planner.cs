@@ -30,7 +30,7 @@ public static class Planner
                 ? Estimate.Exact(0, Ground.Model)
                 : Sum(winners.Select(winner => winner.MinutesPerScreen.Times(1 + winner.Spares.Spares))),
             Films = FilmsCheck.Of(colours),
-            MeasureNext = NextReading.Of(winners),
+            MeasureNext = NextReading.Of([.. parts.Select(part => PlannedCoat.Of(part.Contest, part.Brief)).OfType<PlannedCoat>()], coats),
             Notes = [.. assumed, .. JobNotes(job, shop), .. colours.SelectMany(colour => colour.Notes).Distinct()],
         };
     }

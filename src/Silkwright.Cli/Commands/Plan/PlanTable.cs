@@ -31,7 +31,7 @@ internal static class PlanTable
         foreach (var remark in plan.Films.Remarks)
             lines.Say(remark);
         if (plan.MeasureNext is { } next)
-            lines.Say($"Worth measuring next: {next.What} It takes {Figures.Minutes(next.Minutes)} and narrows {next.Changes}.");
+            lines.Say($"Worth measuring next: {next.What} It takes {Figures.Minutes(next.Minutes)} and narrows {next.Changes}. {next.Because}");
         lines.Station("DETAIL");
         foreach (var colour in plan.Colours)
             lines.Say(Verdict(colour));
