@@ -161,6 +161,8 @@ public static class ShopReader
         FilmThicknessUm = field["filmThicknessUm"].Number("µm", 5, InputLimits.MostFilmUm),
         PenetrationDepthUm = field["penetrationDepthUm"].Number("µm", InputLimits.LeastPenetrationUm, 9_000),
         CriticalDoseMjPerCm2 = field["criticalDoseMjPerCm2"].Number("mJ/cm²", 0.01, 100_000),
+        BleachingPercent = field["bleachingPercent"].Number("%", 0, 100),
+        BleachDoseMjPerCm2 = field["bleachDoseMjPerCm2"].Number("mJ/cm²", 0.01, 100_000),
     };
 
     private static ContainerPrice ContainerOf(DocumentField field) =>

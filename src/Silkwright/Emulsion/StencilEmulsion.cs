@@ -60,6 +60,12 @@ public sealed record StencilEmulsion
     /// <summary>Working-curve critical dose where somebody measured it. [mJ/cm²]</summary>
     public double? CriticalDoseMjPerCm2 { get; init; }
 
+    /// <summary>Share of the coat's absorption that goes with the sensitiser, where somebody measured it; the penetration depth is then the one before bleaching. [%]</summary>
+    public double? BleachingPercent { get; init; }
+
+    /// <summary>Dose that leaves 37 % of the sensitiser, where somebody measured it. [mJ/cm²]</summary>
+    public double? BleachDoseMjPerCm2 { get; init; }
+
     /// <summary>Density of the liquid. [g/cm³]</summary>
     public double? DensityGPerCm3 { get; init; }
 

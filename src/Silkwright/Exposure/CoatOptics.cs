@@ -23,39 +23,13 @@ internal static class CoatOptics
     internal const double DensityMargin = 0.3;
 
     /// <summary>
-    /// Depth over which the needed exposure grows by e, bleaching included: chosen so that a coat of twice or thrice the
-    /// thickness asks about as much more (diazo bleaches), or more than that (photopolymer does not). Of a film and
-    /// the emulsion it is laid with, the one that lets light less deep.
-    /// </summary>
-    internal static Estimate PenetrationUm(StencilEmulsion emulsion)
-    {
-        var depth = PenetrationAlone(emulsion);
-        return emulsion.LaidWith is { } laying && PenetrationAlone(laying) is var behind && behind.Value < depth.Value ? behind : depth;
-    }
-
-    private static Estimate PenetrationAlone(StencilEmulsion emulsion)
-    {
-        if (emulsion.PenetrationDepthUm is { } given)
-            return UsualSpread.Around(given, UsualSpread.PenetrationDepth, emulsion.Grounds.PenetrationDepth);
-        var depth = emulsion.Family switch
-        {
-            EmulsionFamily.Diazo => 95.0,
-            EmulsionFamily.DualCure or EmulsionFamily.CapillaryFilm => 85,
-            EmulsionFamily.Photopolymer => 70,
-            _ => throw new ArgumentOutOfRangeException(nameof(emulsion), emulsion.Family, "Unknown family."),
-        };
-        return Estimate.WithinFactor(depth, 1.5, Ground.CommonPractice);
-    }
-
-    /// <summary>
     /// Scattering of a coat. [1/cm] Calibrated, once, so that an 80 µm line on the usual stencil keeps the latitude the trade gives each family (docs/engines/exposure.md, "Calibration"); the
     /// spread is what leaves those latitudes within about a third.
     /// </summary>
     internal static Estimate ScatteringPerCm(EmulsionFamily family) => Estimate.WithinFactor(
         family switch
         {
-            EmulsionFamily.Diazo => 200,
-            EmulsionFamily.DualCure or EmulsionFamily.CapillaryFilm => 300,
+            EmulsionFamily.Diazo or EmulsionFamily.DualCure or EmulsionFamily.CapillaryFilm => 300,
             EmulsionFamily.Photopolymer => 800,
             _ => throw new ArgumentOutOfRangeException(nameof(family), family, "Unknown family."),
         },

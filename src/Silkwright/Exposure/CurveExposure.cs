@@ -32,8 +32,8 @@ public static class CurveExposure
     /// <summary>Dose through the reference stencil, of the slower part where a film is laid with emulsion. [mJ/cm²]</summary>
     private static double? OfCurve(StencilEmulsion emulsion)
     {
-        var alone = emulsion is { CriticalDoseMjPerCm2: { } critical, PenetrationDepthUm: { } depth }
-            ? new WorkingCurve(depth, critical).DoseMjPerCm2(CoatOptics.ReferenceStencilUm)
+        var alone = emulsion is { CriticalDoseMjPerCm2: { } critical, PenetrationDepthUm: not null }
+            ? critical * Math.Exp(new CoatBleaching(emulsion.WithoutLaying()).Law.LogDose(CoatOptics.ReferenceStencilUm))
             : (double?)null;
         return emulsion.LaidWith is not { } laying ? alone
             : alone is { } film && OfCurve(laying) is { } behind ? Math.Max(film, behind)

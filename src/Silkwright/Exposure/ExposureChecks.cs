@@ -29,6 +29,8 @@ internal static class ExposureChecks
             exposure.Emulsion.PenetrationDepthUm is null or (>= 5 and < 1e4),
             exposure.Emulsion.PenetrationDepthUm,
             "The penetration depth must be 5 µm or more.");
+        Require(exposure.Emulsion.BleachingPercent is null or (>= 0 and <= 100), exposure.Emulsion.BleachingPercent, "The share that bleaches lies between 0 and 100 %.");
+        Require(exposure.Emulsion.BleachDoseMjPerCm2 is null or (> 0 and < 1e6), exposure.Emulsion.BleachDoseMjPerCm2, "The dose that bleaches must be above 0.");
         Require(
             exposure.Film is null or { DMinUv: >= 0 and <= 6, DMaxUv: >= 0 and <= 6 },
             exposure.Film,

@@ -80,13 +80,13 @@ public static class ExposureModel
     /// <summary>Strips of one day are one test; those without a date are one more, as new as the newest.</summary>
     internal static IReadOnlyList<StripDay> DaysOf(ExposureCase exposure, IReadOnlyList<StepTest> strips, double wall)
     {
-        var depth = CoatOptics.PenetrationUm(exposure.Emulsion).Value;
+        var coat = new CoatBleaching(exposure.Emulsion).Law;
         var today = exposure.On ?? strips.Max(strip => strip.On);
         return [.. strips
             .GroupBy(strip => strip.On)
             .OrderByDescending(day => day.Key ?? DateOnly.MaxValue)
             .Take(StripEvidence.MostDays)
-            .Select(day => new StripDay([.. day], exposure, today, wall, depth))];
+            .Select(day => new StripDay([.. day], exposure, today, wall, coat))];
     }
 
     private static double SolidStep(double overThrough) =>

@@ -17,11 +17,14 @@ internal sealed class StencilLight
 
     private const double PerCmAndUm = 1e4;
 
+    /// <summary>No stencil is thinner. [µm]</summary>
+    private const double LeastStencilUm = 1;
+
     private readonly SurfacePlace place;
     private readonly SurfacePlace usual;
     private readonly double fabricUm;
     private readonly bool isDyed;
-    private readonly Dictionary<(double, double, double, double, double), LightOutcome> told = [];
+    private readonly Dictionary<(double, CureLaw, double, double, double), LightOutcome> told = [];
 
     /// <summary>What the fit is out by, as a factor.</summary>
     internal static readonly Estimate ThroughError = Estimate.WithinFactor(1, Math.Exp(LightSurface.Usual.ErrorOfThroughWorst), Ground.Model);
@@ -58,23 +61,23 @@ internal sealed class StencilLight
     {
         var light = new StencilLight(exposure);
         return SurfaceRange.Outside(light.Place(
-            exposure.StencilUm.Value, CoatOptics.PenetrationUm(exposure.Emulsion).Value, CoatOptics.ScatteringPerCm(exposure.Emulsion.Family).Value,
+            exposure.StencilUm.Value, new CoatBleaching(exposure.Emulsion).Law.LengthUm(exposure.StencilUm.Value), CoatOptics.ScatteringPerCm(exposure.Emulsion.Family).Value,
             CoatOptics.ThreadAbsorption(exposure.Mesh.Dyed).Value, ImagingOptics.GapUm(exposure.Lamp.Imaging).Value));
     }
 
     /// <summary>The light for one choice of what is uncertain.</summary>
     /// <param name="stencilUm">Mesh and coat over it on the print side. [µm]</param>
-    /// <param name="penetrationUm">Absorption length of the coat. [µm]</param>
+    /// <param name="coat">How it takes light: the fitted light is asked with the absorption that, without bleaching, would ask as much through each stencil.</param>
     /// <param name="scatteringPerCm">Of the coat. [1/cm]</param>
     /// <param name="threadsPerCm">Absorption of the case's threads. [1/cm]</param>
     /// <param name="gapUm">Air under the film. [µm]</param>
-    internal LightOutcome At(double stencilUm, double penetrationUm, double scatteringPerCm, double threadsPerCm, double gapUm)
+    internal LightOutcome At(double stencilUm, CureLaw coat, double scatteringPerCm, double threadsPerCm, double gapUm)
     {
-        var key = (stencilUm, penetrationUm, scatteringPerCm, threadsPerCm, gapUm);
+        var key = (stencilUm, coat, scatteringPerCm, threadsPerCm, gapUm);
         if (told.TryGetValue(key, out var known))
             return known;
-        var here = Place(stencilUm, penetrationUm, scatteringPerCm, threadsPerCm, gapUm);
-        var there = usual with { CoatAbsorptionPerCm = PerCmAndUm / penetrationUm, CoatScatteringPerCm = scatteringPerCm, GapUm = gapUm };
+        var here = Place(stencilUm, coat.LengthUm(Math.Max(LeastStencilUm, stencilUm)), scatteringPerCm, threadsPerCm, gapUm);
+        var there = usual with { CoatAbsorptionPerCm = PerCmAndUm / coat.LengthUm(CoatOptics.ReferenceStencilUm), CoatScatteringPerCm = scatteringPerCm, GapUm = gapUm };
         if (isDyed)
             there = there with { ThreadAbsorptionPerCm = threadsPerCm };
         var (inside, usualInside) = (SurfaceRange.Inside(here), SurfaceRange.Inside(there));

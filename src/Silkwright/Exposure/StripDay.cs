@@ -21,8 +21,8 @@ internal sealed class StripDay
     /// <param name="exposure">What is asked about.</param>
     /// <param name="today">The day that it is asked about.</param>
     /// <param name="wall">What the finest wall asks beyond through-cure.</param>
-    /// <param name="penetrationUm">Depth over which the needed exposure grows by e. [µm]</param>
-    internal StripDay(IReadOnlyList<StepTest> strips, ExposureCase exposure, DateOnly? today, double wall, double penetrationUm)
+    /// <param name="coat">How the needed exposure grows with the thickness.</param>
+    internal StripDay(IReadOnlyList<StepTest> strips, ExposureCase exposure, DateOnly? today, double wall, CureLaw coat)
     {
         this.strips = strips;
         var years = today is { } now && strips[0].On is { } then ? Math.Max(0, now.DayNumber - then.DayNumber) / DaysPerYear : 0;
@@ -32,7 +32,8 @@ internal sealed class StripDay
         toCaseLamp = exposure.Lamp.Hours is not null && strips[0].LampHours is { } hours && exposure.Lamp.Counts == ExposureCount.Seconds
             ? Math.Log(UsualExposure.Ageing(exposure.Lamp).Value / UsualExposure.Ageing(exposure.Lamp with { Hours = hours }).Value)
             : 0;
-        deeper = [.. strips.Select(strip => strip.EomUm is { } eom ? (eom - exposure.EomUm.Value) / penetrationUm : 0)];
+        var stencil = exposure.StencilUm.Value;
+        deeper = [.. strips.Select(strip => strip.EomUm is { } eom ? coat.LogDose(Math.Max(0, stencil + eom - exposure.EomUm.Value)) - coat.LogDose(stencil) : 0)];
         var (least, most) = (Enumerable.Range(0, strips.Count).Min(Log), Enumerable.Range(0, strips.Count).Max(Log));
         cure = new ChanceTable(through => LogCure(through, wall, exposure.FinestGapUm), least, most);
         var line = WindowInputs.NeededLineUm(exposure);

@@ -6,12 +6,13 @@ namespace Silkwright.Exposure;
 /// <remarks>All in natural logarithms of exposure: docs/engines/exposure.md, equations 8 to 12.</remarks>
 internal sealed class WindowInputs
 {
-    private const int Speed = 0, Stencil = 1, Penetration = 2, Scattering = 3, Threads = 4, Gap = 5, DMin = 6, DMax = 7, Ageing = 8, Spectrum = 9, FitThrough = 10, FitEdge = 11, Blur = 12;
+    private const int Speed = 0, Stencil = 1, Penetration = 2, Scattering = 3, Threads = 4, Gap = 5, DMin = 6, DMax = 7, Ageing = 8, Spectrum = 9, FitThrough = 10, FitEdge = 11, Blur = 12, Bleaching = 13, CuringOverBleaching = 14;
 
     private readonly ExposureCase exposure;
     private readonly double lineUm;
     private readonly double logDistance;
     private readonly StencilLight light;
+    private readonly CoatBleaching coat;
 
     internal WindowInputs(ExposureCase exposure, Estimate speed)
     {
@@ -19,11 +20,12 @@ internal sealed class WindowInputs
         lineUm = NeededLineUm(exposure);
         logDistance = LogDistance(exposure.Lamp);
         light = new StencilLight(exposure);
+        coat = new CoatBleaching(exposure.Emulsion);
         Uncertain =
         [
             new("speed of lamp and emulsion", speed),
             new("stencil thickness", exposure.StencilUm),
-            new("how deep the coat lets light", CoatOptics.PenetrationUm(exposure.Emulsion)),
+            new("how deep the coat lets light", coat.LengthUm),
             new("scatter in the coat", CoatOptics.ScatteringPerCm(exposure.Emulsion.Family)),
             new("light that the threads swallow", CoatOptics.ThreadAbsorption(exposure.Mesh.Dyed)),
             new("contact of film and coat", ImagingOptics.GapUm(exposure.Lamp.Imaging)),
@@ -34,6 +36,8 @@ internal sealed class WindowInputs
             new("how well the fitted light tells the dose behind threads", StencilLight.ThroughError),
             new("how well the fitted light tells the undercut", StencilLight.UndercutError),
             new("width of the spot of light", ImagingOptics.BlurUm(exposure.Lamp)),
+            new("share of the coat's absorption that bleaches", coat.Share),
+            new("how soon it bleaches beside curing", coat.CuringOverBleaching),
         ];
         Best = [.. Uncertain.Select(input => input.Estimate.Value)];
     }
@@ -85,7 +89,7 @@ internal sealed class WindowInputs
 
     private EdgeCurve Edge(IReadOnlyList<double> x) => Light(x).Edge.Times(x[FitEdge]).Blurred(x[Blur]);
 
-    private LightOutcome Light(IReadOnlyList<double> x) => light.At(x[Stencil], x[Penetration], x[Scattering], x[Threads], x[Gap]);
+    private LightOutcome Light(IReadOnlyList<double> x) => light.At(x[Stencil], coat.LawOf(x[Penetration], x[Bleaching], x[CuringOverBleaching]), x[Scattering], x[Threads], x[Gap]);
 
     private static double LogDistance(Lamp lamp)
     {

@@ -28,14 +28,39 @@ public class CureLawTests
     public void The_dose_for_a_depth_cures_that_depth() => Gen.Select(Any, Gen.Double[1, 300]).Sample(
         (law, depth) => Math.Abs(law.DepthUm(law.DoseMjPerCm2(depth)) - depth) < 1e-6 * depth, iter: 300);
 
-    /// <summary>The two equations marched down together in thin slices and short times, without the dose's own equation.</summary>
     [Fact]
-    public void Light_and_sensitiser_marched_slice_by_slice_cure_as_deep()
+    public void Light_and_sensitiser_marched_slice_by_slice_cure_as_deep() =>
+        Assert.Equal(MarchedUm(0.012, 0.004, 0.02, critical: 15, dose: 120), new CureLaw(new BleachingCoat(0.012, 0.004, 0.02), 15).DepthUm(120), 0.3);
+
+    /// <summary>A coat told by what comes through at 57 µm: marched through, the dose that was told cures 57 µm.</summary>
+    [Theory]
+    [InlineData(70, 0.8, 1)]
+    [InlineData(85, 0.5, 0.4)]
+    [InlineData(60, 1, 3)]
+    [InlineData(70, 0, 1)]
+    public void A_coat_told_by_one_depth_cures_that_depth_slice_by_slice(double lengthUm, double share, double ratio)
     {
-        const double a = 0.012, b = 0.004, c = 0.02, critical = 15, dose = 120, slice = 0.1, step = 0.05;
+        var (coat, critical) = CureLaw.OfStencil(57, lengthUm, share, ratio);
+        Assert.Equal(57, MarchedUm(coat.BleachablePerUm, coat.LastingPerUm, coat.BleachCm2PerMj, critical, Math.Exp(57 / lengthUm)), 0.3);
+    }
+
+    /// <summary>Through the thickest stencil of the strongest coat the needed dose has no number; its logarithm has, and grows by what never bleaches.</summary>
+    [Fact]
+    public void The_logarithm_of_a_dose_goes_on_where_the_dose_has_no_number()
+    {
+        var law = CureLaw.Of(0.5, 0.5, 1, 1);
+        Assert.Equal(1, (law.LogDose(2000) - law.LogDose(1999)), 1e-6);
+        Assert.Equal(law.LogDose(140) + 10, law.LogDose(150), 1e-6);
+    }
+
+    /// <summary>The two equations marched down together in thin slices and short times, without the dose's own equation. [µm]</summary>
+    private static double MarchedUm(double a, double b, double c, double critical, double dose)
+    {
+        const double slice = 0.1;
+        var step = dose / 2400;
         var left = Enumerable.Repeat(1.0, 2000).ToArray();
         var got = new double[left.Length];
-        for (var given = 0.0; given < dose; given += step)
+        for (var given = 0; given < 2400; given++)
         {
             var light = step;
             for (var i = 0; i < left.Length; i++)
@@ -48,8 +73,7 @@ public class CureLawTests
             }
         }
 
-        var marched = got.Count(at => at >= critical) * slice;
-        Assert.Equal(marched, new CureLaw(new BleachingCoat(a, b, c), critical).DepthUm(dose), 0.3);
+        return got.Count(at => at >= critical) * slice;
     }
 
     /// <summary>

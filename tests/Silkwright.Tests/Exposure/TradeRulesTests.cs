@@ -19,14 +19,34 @@ public class TradeRulesTests
         Assert.InRange(Least(On(mesh, 6)) / Least(On(mesh with { Dyed = false }, 6)), 1.3, most);
     }
 
-    /// <summary>Thick coats: exposure about as the thickness of the whole stencil for coats that bleach, more for those that do not.</summary>
+    /// <summary>
+    /// Thick coats: exposure about as the thickness of the whole stencil for coats that bleach, which no coat that keeps its absorption can do at twice and at thrice the thickness, and more for
+    /// those that do not bleach.
+    /// </summary>
     [Fact]
-    public void Exposure_grows_with_the_thickness_of_the_stencil()
+    public void Exposure_grows_as_the_thickness_of_a_stencil_that_bleaches()
     {
-        var mesh = new MeshFabric(120, 34, Dyed: true);
-        double Ratio(EmulsionFamily family) => Least(On(mesh, 5 + 58, family)) / Least(On(mesh, 5, family));
-        Assert.InRange(Ratio(EmulsionFamily.Diazo), 1.6, 2.6);
-        Assert.True(Ratio(EmulsionFamily.Photopolymer) > Ratio(EmulsionFamily.Diazo));
+        double Ratio(EmulsionFamily family, double times) => Times(new StencilEmulsion { Id = "any", Family = family }, times);
+        Assert.InRange(Ratio(EmulsionFamily.Diazo, 2), 1.7, 2.3);
+        Assert.InRange(Ratio(EmulsionFamily.Diazo, 3), 2.5, 3.5);
+        Assert.True(Ratio(EmulsionFamily.Photopolymer, 3) > Ratio(EmulsionFamily.DualCure, 3));
+        Assert.True(Ratio(EmulsionFamily.DualCure, 3) > Ratio(EmulsionFamily.Diazo, 3));
+    }
+
+    /// <summary>The more of one coat's absorption bleaches, the less a thicker one asks; told and not by family.</summary>
+    [Fact]
+    public void Coats_that_bleach_more_ask_less_for_thickness()
+    {
+        double[] ratios = [.. new[] { 0.0, 30, 60, 90 }.Select(percent => Times(
+            new StencilEmulsion { Id = "any", Family = EmulsionFamily.DualCure, PenetrationDepthUm = 50, CriticalDoseMjPerCm2 = 20, BleachingPercent = percent, BleachDoseMjPerCm2 = 20 }, 2))];
+        Assert.Equal(ratios.OrderDescending(), ratios);
+        Assert.True(ratios[0] > 1.3 * ratios[^1]);
+    }
+
+    private static double Times(StencilEmulsion emulsion, double times)
+    {
+        var usual = On(new MeshFabric(120, 34, Dyed: true), 5, emulsion.Family) with { Emulsion = emulsion };
+        return Least(On(usual.Mesh, 5 + ((times - 1) * usual.StencilUm.Value), emulsion.Family) with { Emulsion = emulsion }) / Least(usual);
     }
 
     /// <summary>Dose that still works about a good one: diazo −15/+60 %, dual-cure −15/+40 %, photopolymer −10/+20 %: most over least 1.88, 1.65, 1.33.</summary>
