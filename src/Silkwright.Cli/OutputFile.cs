@@ -27,6 +27,26 @@ internal static class OutputFile
 
     private static string Real(string path) => new FileInfo(path) is { } file && file.ResolveLinkTarget(returnFinalTarget: true) is { } target ? target.FullName : Path.GetFullPath(path);
 
+    /// <summary>Before long work: tries whether what comes of it can be written. What is there stays as it is.</summary>
+    /// <exception cref="InputProblemException">The file cannot be written.</exception>
+    public static void Try(string path)
+    {
+        try
+        {
+            var isNew = !File.Exists(path);
+            using (File.Open(path, FileMode.OpenOrCreate, FileAccess.Write))
+            {
+            }
+
+            if (isNew)
+                File.Delete(path);
+        }
+        catch (Exception failure) when (IsRefusal(failure))
+        {
+            throw Refused(path, failure);
+        }
+    }
+
     /// <exception cref="InputProblemException">The file cannot be written.</exception>
     public static async Task WriteAsync(string path, byte[] bytes, CancellationToken cancel)
     {
@@ -34,9 +54,14 @@ internal static class OutputFile
         {
             await File.WriteAllBytesAsync(path, bytes, cancel);
         }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        catch (Exception failure) when (IsRefusal(failure))
         {
-            throw new InputProblemException(new Problem($"This file can't be written: {failure.Message}", path, "Name a folder that is there and may be written to."));
+            throw Refused(path, failure);
         }
     }
+
+    private static bool IsRefusal(Exception failure) => failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException;
+
+    private static InputProblemException Refused(string path, Exception failure) =>
+        new(new Problem($"This file can't be written: {failure.Message}", path, "Name a folder that is there and may be written to."));
 }

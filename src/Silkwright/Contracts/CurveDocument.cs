@@ -11,17 +11,20 @@ public static class CurveDocument
     public static JsonObject Of(CureCurve curve)
     {
         var document = DocumentJson.Start("expose-curve");
-        document["points"] = new JsonArray([.. curve.Points.Select(point => (JsonNode)new JsonObject
-        {
-            ["doseMjPerCm2"] = point.DoseMjPerCm2,
-            ["curedDepthUm"] = DocumentJson.Of(point.DepthUm),
-        })]);
+        document["points"] = PointsOf(curve.Points);
         document.AddIfThere("depthUm", curve.DepthUm);
         document.AddIfThere("doseMjPerCm2", curve.DoseForDepth is { } dose ? DocumentJson.Of(dose) : null);
         document["thicknessPower"] = curve.ThicknessPower;
         document["notes"] = DocumentJson.Of(NotesOn(curve));
         return document;
     }
+
+    /// <summary>A curve point by point.</summary>
+    internal static JsonArray PointsOf(IReadOnlyList<CurePoint> points) => [.. points.Select(point => (JsonNode)new JsonObject
+    {
+        ["doseMjPerCm2"] = point.DoseMjPerCm2,
+        ["curedDepthUm"] = DocumentJson.Of(point.DepthUm),
+    })];
 
     /// <summary>What the curve rests on.</summary>
     public static IEnumerable<Note> NotesOn(CureCurve curve)

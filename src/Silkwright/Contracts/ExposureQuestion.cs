@@ -28,7 +28,7 @@ public static class ExposureQuestion
     };
 
     public static readonly QuantityField Gap = Line with { Name = "gap", Meaning = "finest gap between printed areas to hold" };
-    public static readonly QuantityField Distance = new("distance", QuantityKind.Length, "lamp to glass, of a lamp near a point") { Least = 1, Most = 10_000 };
+    public static readonly QuantityField Distance = new("distance", QuantityKind.Length, "lamp to glass, of a lamp near a point") { Least = 1, Most = LampGeometry.MostDistanceMm };
     public static readonly QuantityField Hours = new("hours", QuantityKind.Number, "hours on the lamp") { Least = 0, Most = InputLimits.MostLampHours };
     public static readonly ChoiceField Counts = ChoiceField.Of<ExposureCount>("counts", "what the machine counts; seconds when not given");
 
@@ -69,6 +69,13 @@ public static class ExposureQuestion
         var (distance, hours) = (given.Read(Distance), given.Read(Hours));
         var counts = given.Read<ExposureCount>(Counts);
         var (way, spot) = (given.Read<Imaging>(Way), given.Read(Spot));
+        if (distance < LampGeometry.LeastDistanceMm(kind ?? LampKind.MetalHalide))
+        {
+            given.Problems.Add(
+                $"So near its light is no point's, and the inverse square says nothing: such a lamp stands {LampGeometry.LeastDistanceMm(kind ?? LampKind.MetalHalide):0} to {LampGeometry.MostDistanceMm:0} mm from the glass.",
+                given.Where(Distance), "Give the distance from lamp to glass, or leave it out.");
+        }
+
         var perCm = count ?? UsualCountPerCm;
         if (perCm * thread >= UmPerCm)
             given.Problems.Add("At this count the threads would overlap: no opening is left.", given.Where(Thread), "Check the count and the diameter, or leave the diameter out.");

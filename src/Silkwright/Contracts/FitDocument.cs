@@ -15,7 +15,7 @@ public static class FitDocument
     /// <param name="text">The table, with a header.</param>
     /// <param name="where">The file's name, for faults.</param>
     /// <exception cref="InputProblemException">Every fault of the table.</exception>
-    public static (WorkingCurveFit Least, WorkingCurveFit Robust) Read(string text, string where)
+    public static DepthFit Read(string text, string where)
     {
         var problems = new ProblemList();
         var rows = SeparatedText.Read(text, where, problems);
@@ -30,7 +30,7 @@ public static class FitDocument
         double[] doses = [.. pairs.Select(pair => pair.Dose)], depths = [.. pairs.Select(pair => pair.Depth)];
         try
         {
-            return (WorkingCurveFit.Of(doses, depths), WorkingCurveFit.Robust(doses, depths));
+            return DepthFit.Of(doses, depths);
         }
         catch (ArgumentException)
         {
@@ -48,28 +48,26 @@ public static class FitDocument
         }
     }
 
-    public static JsonObject Of((WorkingCurveFit Least, WorkingCurveFit Robust) fit)
+    public static JsonObject Of(DepthFit fit)
     {
         var document = Part(fit.Least);
         var whole = DocumentJson.Start("expose-fit");
         foreach (var (name, node) in document)
             whole[name] = node?.DeepClone();
         whole["robust"] = Part(fit.Robust);
+        whole["points"] = CurveDocument.PointsOf(fit.Points);
         whole["notes"] = DocumentJson.Of(NotesOn(fit));
         return whole;
     }
 
     /// <summary>Where the two ways of fitting part, a pair went wrong.</summary>
-    public static IEnumerable<Note> NotesOn((WorkingCurveFit Least, WorkingCurveFit Robust) fit)
+    public static IEnumerable<Note> NotesOn(DepthFit fit)
     {
-        var wild = fit.Robust.Weights.Select((weight, i) => (weight, Row: i + 1)).Where(pair => pair.weight < WildWeight).Select(pair => pair.Row).ToArray();
+        var wild = Enumerable.Range(0, fit.DepthsUm.Count).Where(fit.IsWild).Select(pair => pair + 1).ToArray();
         if (wild.Length > 0)
             yield return new Note($"Row {string.Join(", ", wild)} lies off the line the others make: read it again. The robust fit leaves it out.");
         yield return new Note("The pair belongs to the lamp and the meter it was found with.");
     }
-
-    /// <summary>A pair that counts less than this is called wild. [1]</summary>
-    private const double WildWeight = 0.1;
 
     private static JsonObject Part(WorkingCurveFit fit) => new()
     {

@@ -171,11 +171,13 @@ public static class ShopReader
     private static ToldPotLife PotLifeOf(DocumentField field) => new(
         field["celsius"].RequiredNumber("°C", -30, 60), field["days"].RequiredNumber("d", 0.1, 1500), Ground.Datasheet);
 
-    internal static Lamp LampOf(DocumentField field, int index) => new()
+    internal static Lamp LampOf(DocumentField field, int index) => LampOf(field, index, field["kind"].RequiredChoice<LampKind>());
+
+    private static Lamp LampOf(DocumentField field, int index, LampKind kind) => new()
     {
         Id = field["id"].Text() ?? $"lamp {index + 1}",
-        Kind = field["kind"].RequiredChoice<LampKind>(),
-        DistanceMm = field["distanceMm"].Number("mm", 1, 10_000),
+        Kind = kind,
+        DistanceMm = field["distanceMm"].Number("mm", LampGeometry.LeastDistanceMm(kind), LampGeometry.MostDistanceMm),
         Hours = field["hours"].Number("h", 0, InputLimits.MostLampHours),
         PeakNm = field["peakNm"].Number("nm", 250, 500),
         IrradianceMwPerCm2 = field["irradianceMwPerCm2"].Number("mW/cm²", 0.001, 10_000),

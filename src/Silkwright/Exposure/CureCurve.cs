@@ -21,7 +21,7 @@ public sealed record CureCurve
 
     /// <summary>Doses told reach from the critical one to this many times it. [1]</summary>
     private const double Reach = 64;
-    private const int PointsTold = 13;
+    private const int PointsTold = 25;
 
     /// <param name="penetrationUm">Depth over which the light falls by e before anything has bleached. [µm]</param>
     /// <param name="criticalDose">[mJ/cm²]</param>

@@ -6,6 +6,17 @@ public static class LampGeometry
     /// <summary>A lamp near a point, so that the inverse square holds.</summary>
     public static bool IsNearPoint(LampKind kind) => kind is LampKind.MetalHalide or LampKind.Halogen;
 
+    /// <summary>Nearer to the glass no such lamp stands: there its arc and mirror are no point any more. [mm]. Common practice, no source.</summary>
+    public static double LeastDistanceMm(LampKind kind) => kind switch
+    {
+        LampKind.MetalHalide => 200,
+        LampKind.Halogen => 100,
+        _ => 1,
+    };
+
+    /// <summary>Farther from the glass no lamp stands. [mm]. Common practice, no source.</summary>
+    public const double MostDistanceMm = 10_000;
+
     /// <summary>Exposure at another distance over the exposure now.</summary>
     /// <param name="kind">Lamps near a point only; arrays and tube banks get a refusal.</param>
     /// <param name="fromMm">Lamp to glass now. [mm], above 0.</param>

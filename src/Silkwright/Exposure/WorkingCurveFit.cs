@@ -1,3 +1,5 @@
+using MathNet.Numerics.Distributions;
+using Silkwright.Estimates;
 using Silkwright.Statistics;
 
 namespace Silkwright.Exposure;
@@ -13,6 +15,12 @@ public sealed record WorkingCurveFit
 
     /// <summary>Standard error of the critical dose, by the delta method. [mJ/cm²]</summary>
     public required double CriticalDoseStandardErrorMjPerCm2 { get; init; }
+
+    /// <summary>Standard error of the depth at a dose of 1. [µm]</summary>
+    public required double InterceptStandardErrorUm { get; init; }
+
+    /// <summary>Covariance of that depth and the penetration depth. [µm²]</summary>
+    public required double CovarianceUm2 { get; init; }
 
     /// <summary>What each pair counted. [1]; all 1 by least squares.</summary>
     public required IReadOnlyList<double> Weights { get; init; }
@@ -35,6 +43,17 @@ public sealed record WorkingCurveFit
         return Of(line.Intercept, line.Slope, line.InterceptStandardError, line.SlopeStandardError, line.Covariance, line.Weights);
     }
 
+    /// <summary>Depth that a dose cures by the curve, with the interval of the curve itself: where other strips of this coat may lie is wider. [µm]; 0 or more.</summary>
+    /// <param name="doseMjPerCm2">Above 0, in the unit of the fit. [mJ/cm²]</param>
+    public Estimate DepthUm(double doseMjPerCm2)
+    {
+        var x = Math.Log(doseMjPerCm2);
+        var depth = Curve.PenetrationDepthUm * (x - Math.Log(Curve.CriticalDoseMjPerCm2));
+        var variance = (InterceptStandardErrorUm * InterceptStandardErrorUm) + (2 * x * CovarianceUm2) + (x * x * PenetrationDepthStandardErrorUm * PenetrationDepthStandardErrorUm);
+        var reach = StudentT.InvCDF(0, 1, Weights.Count - 2, 0.95) * Math.Sqrt(Math.Max(0, variance));
+        return new Estimate(Math.Max(0, depth), Math.Max(0, depth - reach), Math.Max(0, depth + reach), Ground.MeasuredHere);
+    }
+
     private static double[] Logarithms(IReadOnlyList<double> doses) => doses.All(dose => dose > 0)
         ? [.. doses.Select(dose => Math.Log(dose))]
         : throw new ArgumentException("Every dose must be above 0.", nameof(doses));
@@ -51,6 +70,8 @@ public sealed record WorkingCurveFit
             Curve = new WorkingCurve(slope, critical),
             PenetrationDepthStandardErrorUm = slopeError,
             CriticalDoseStandardErrorMjPerCm2 = critical * Math.Sqrt(Math.Max(0, logVariance)),
+            InterceptStandardErrorUm = interceptError,
+            CovarianceUm2 = covariance,
             Weights = weights,
         };
     }

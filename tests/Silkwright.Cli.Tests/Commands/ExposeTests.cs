@@ -73,6 +73,50 @@ public sealed class ExposeTests : IDisposable
         Assert.Equal(2, (await ShellRun.Of("expose", "drift")).ExitCode);
     }
 
+    /// <summary>A point lamp stands 0.6 to 1.5 m from the glass, a work lamp 0.3 to 0.6 (common practice, no source); an array close to it.</summary>
+    [Theory]
+    [InlineData("metalHalide", "1mm", 2)]
+    [InlineData("metalHalide", "600mm", 0)]
+    [InlineData("halogen", "50mm", 2)]
+    [InlineData("halogen", "300mm", 0)]
+    [InlineData("ledArray", "45mm", 0)]
+    public async Task A_lamp_stands_where_such_lamps_can(string lamp, string distance, int exit)
+    {
+        var run = await ShellRun.Of("expose", "window", "--lamp", lamp, "--distance", distance);
+        Assert.Equal(exit, run.ExitCode);
+        Assert.Equal(exit == 2, run.Error.Contains("where:  --distance", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_case_with_a_lamp_on_the_glass_is_told_how_near_it_may_stand()
+    {
+        var run = await ShellRun.Of("expose", "window", await FileAsync("""{"mesh": {"countPerCm": 120, "threadUm": 34}, "emulsion": {"family": "diazo"}, "lamp": {"kind": "metalHalide", "distanceMm": 1}}"""));
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("200", run.Error, StringComparison.Ordinal);
+    }
+
+    /// <summary>The coat tells its own bleaching: the more of it bleaches, the less a thick coat asks beside a thin one.</summary>
+    [Fact]
+    public async Task A_case_may_tell_how_its_coat_bleaches()
+    {
+        async Task<double> LeastAsync(int percent) => (await ShellRun.Of("expose", "window", await FileAsync(
+            $$"""{"mesh": {"countPerCm": 120, "threadUm": 34, "dyed": true}, "coat": {"eomUm": 60}, "emulsion": {"family": "dualCure", "penetrationDepthUm": 50, "criticalDoseMjPerCm2": 20, "bleachingPercent": {{percent}}, "bleachDoseMjPerCm2": 20}, "lamp": {"kind": "ledArray"} }"""),
+            "--json")).Document["leastSeconds"]!["value"]!.GetValue<double>();
+        Assert.True(await LeastAsync(90) < 0.8 * await LeastAsync(0));
+    }
+
+    [Fact]
+    public async Task Damp_strips_of_a_machine_that_counts_units_are_answered_in_units()
+    {
+        var strips = await FileAsync("units;solidStep;damp\n800;5;1\n1200;6;1\n");
+        var window = (await ShellRun.Of("expose", "test", strips, "--json")).Document;
+        Assert.NotNull(window["leastUnits"]);
+        Assert.Null(window["leastSeconds"]);
+        var ladder = await ShellRun.Of("expose", "ladder", "--after", strips);
+        Assert.Equal(2, ladder.ExitCode);
+        Assert.Contains("--around", ladder.Error, StringComparison.Ordinal);
+    }
+
     private async Task<double> AimAsync(string table)
     {
         var run = await ShellRun.Of("expose", "test", await FileAsync(table), "--lamp", "ledArray", "--mesh-colour", "dyed", "--line", "150um", "--json");

@@ -1,6 +1,10 @@
+using System.Diagnostics;
+using System.Text.Json.Nodes;
+using Silkwright.Cli.Tests.Schema;
+
 namespace Silkwright.Cli.Tests.Commands;
 
-/// <summary><c>silkwright light slab</c> and <c>silkwright light edge</c> in the shell.</summary>
+/// <summary><c>silkwright light slab</c>, <c>edge</c> and <c>surface</c> in the shell.</summary>
 public sealed class LightTests
 {
     private const string Layers =
@@ -104,5 +108,52 @@ public sealed class LightTests
         var run = await ShellRun.Of("light", "edge", path);
         Assert.Equal(2, run.ExitCode);
         Assert.Contains(told, run.Error, StringComparison.Ordinal);
+    }
+
+    /// <summary>A rough surface, twice: the same bytes, and a file by its schema.</summary>
+    [Fact]
+    public async Task A_fitted_light_is_built_the_same_again()
+    {
+        using var folder = new TemporaryFolder();
+        string[] paths = [Path.Combine(folder.Path, "one.json"), Path.Combine(folder.Path, "two.json")];
+        foreach (var path in paths)
+        {
+            var run = await ShellRun.Of("light", "surface", "--places", "60", "--photons", "1000", "--seed", "3", "--out", path);
+            Assert.Equal(0, run.ExitCode);
+            Assert.Contains("60 places, 1000 photons each, seed 3", run.Output, StringComparison.Ordinal);
+        }
+
+        var text = await File.ReadAllTextAsync(paths[0], TestContext.Current.CancellationToken);
+        Assert.Equal(text, await File.ReadAllTextAsync(paths[1], TestContext.Current.CancellationToken));
+        Assert.Empty(SchemaCheck.Faults("light-surface.json", JsonNode.Parse(text)!.AsObject()));
+    }
+
+    /// <summary>Told before any photon is followed: the usual surface would take a quarter of an hour.</summary>
+    [Fact]
+    public async Task A_file_that_cannot_be_written_is_told_before_the_work()
+    {
+        using var folder = new TemporaryFolder();
+        var watch = Stopwatch.StartNew();
+        foreach (var path in new[] { folder.Path, Path.Combine(folder.Path, "no", "such.json") })
+        {
+            var run = await ShellRun.Of("light", "surface", "--out", path);
+            Assert.Equal((2, ""), (run.ExitCode, run.Output));
+            Assert.Contains("can't be written", run.Error, StringComparison.Ordinal);
+        }
+
+        Assert.InRange(watch.Elapsed, TimeSpan.Zero, TimeSpan.FromMinutes(1));
+        Assert.Empty(Directory.EnumerateFileSystemEntries(folder.Path));
+    }
+
+    [Theory]
+    [InlineData("--places 5", "--places")]
+    [InlineData("--photons 10", "--photons")]
+    public async Task A_surface_that_cannot_be_is_told_and_nothing_is_written(string line, string where)
+    {
+        using var folder = new TemporaryFolder();
+        var run = await ShellRun.Of(["light", "surface", .. line.Split(' '), "--out", Path.Combine(folder.Path, "rough.json")]);
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Contains($"where:  {where}", run.Error, StringComparison.Ordinal);
+        Assert.Empty(Directory.EnumerateFileSystemEntries(folder.Path));
     }
 }

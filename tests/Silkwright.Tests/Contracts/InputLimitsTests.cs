@@ -30,13 +30,13 @@ public class InputLimitsTests
     /// <summary>What the reader takes, the engines must be able to reckon with: every figure of a shop at its least, then at its most.</summary>
     [Theory]
     [InlineData(
-        "diazo", "5", "15", "10", "0.01", "5", "0.01", "0.01", "0.2", "1", "-500", "0", "0", "0.01", "0")]
+        "diazo", "5", "15", "10", "0.01", "5", "0.01", "0.01", "0.2", "200", "-500", "0", "0", "0.01", "0")]
     [InlineData(
         "diazo", "5", "500", "100", "5", "9000", "100000", "86400", "3", "10000", "6000", "100", "45", "86400", "41")]
     [InlineData(
         "capillaryFilm", "5", "500", "100", "5", "9000", "100000", "86400", "3", "10000", "6000", "100", "45", "86400", "41")]
     [InlineData(
-        "photopolymer", "250", "15", "100", "0.01", "5", "100000", "0.01", "3", "1", "6000", "0", "0", "0.01", "41")]
+        "photopolymer", "250", "15", "100", "0.01", "5", "100000", "0.01", "3", "200", "6000", "0", "0", "0.01", "41")]
     public void A_shop_at_its_limits_is_one_that_can_be_planned(
         string family, string count, string thread, string solids, string relative, string depth, string dose, string amount,
         string edge, string distance, string altitude, string humidity, string celsius, string seconds, string step)

@@ -42,4 +42,24 @@ public class RobustLinearModelTests
         Assert.Equal(2, line.Slope, 1e-12);
         Assert.Equal(0, line.SlopeStandardError, 1e-12);
     }
+
+    /// <summary>
+    /// The same doses with no depth misread. Least squares: <c>predict(lm(z ~ log(d)), interval = "confidence", level = 0.9)</c>; robust: coef and vcov of <c>rlm(z ~ log(d), psi = psi.bisquare)</c>
+    /// with Student's t on 5 degrees of freedom; R 4.2.2, MASS 7.3.58.2.
+    /// </summary>
+    [Fact]
+    public void The_interval_of_the_curve_is_rs()
+    {
+        double[] doses = [15, 25, 40, 65, 100, 160, 250], depths = [22.1, 48.9, 72.4, 98.8, 121.6, 146.9, 170.2];
+        var least = WorkingCurveFit.Of(doses, depths);
+        Assert.Equal((0.2531823, 0, 1.1731747), Rounded(least.DepthUm(10)));
+        Assert.Equal((94.7725851, 94.3555687, 95.1896015), Rounded(least.DepthUm(60)));
+        Assert.Equal((194.8499956, 193.9257762, 195.7742149), Rounded(least.DepthUm(400)));
+        var robust = WorkingCurveFit.Robust(doses, depths).DepthUm(400);
+        Assert.Equal(194.8513263, robust.Value, 2e-3);
+        Assert.Equal(193.9162089, robust.Low, 2e-3);
+        Assert.Equal(195.7864437, robust.High, 2e-3);
+
+        static (double, double, double) Rounded(Silkwright.Estimates.Estimate depth) => (Math.Round(depth.Value, 7), Math.Round(depth.Low, 7), Math.Round(depth.High, 7));
+    }
 }

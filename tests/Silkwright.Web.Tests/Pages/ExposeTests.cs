@@ -23,6 +23,18 @@ public sealed class ExposeTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.Contains("burn eyes and skin", page, StringComparison.Ordinal);
     }
 
+    /// <summary>A wider spot blurs the edge: less room, told alike on the page and to programs.</summary>
+    [Fact]
+    public async Task The_spot_of_written_light_is_asked_for_and_counts()
+    {
+        Assert.Contains("name=\"spot\"", await web.Browser.GetStringAsync("/expose", Cancel), StringComparison.Ordinal);
+        async Task<double> StopsAsync(string spot) =>
+            JsonNode.Parse(await web.Browser.GetStringAsync($"/api/expose/window?{Case}&imaging=direct&spot={spot}", Cancel))!["latitudeStops"]!.GetValue<double>();
+        Assert.True(await StopsAsync("40um") < await StopsAsync("10um") - 0.1);
+        var page = WebUtility.HtmlDecode(await web.Browser.GetStringAsync($"/expose?{Case}&imaging=direct&spot=12&amount1=42&solid1=6&soft1=1&held1=1", Cancel));
+        Assert.Contains("12 µm wide at half its height", page, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Pressed_readings_are_answered_as_programs_are()
     {

@@ -9,7 +9,7 @@ namespace Silkwright.Cli.Commands.Expose;
 /// <summary>A fitted working curve for people.</summary>
 internal static class FitTable
 {
-    public static void Print((WorkingCurveFit Least, WorkingCurveFit Robust) fit, IAnsiConsole console)
+    public static void Print(DepthFit fit, IAnsiConsole console)
     {
         var table = new Table { Border = TableBorder.Simple }.AddColumns("", "penetration depth", "critical dose");
         Add("robust", fit.Robust);

@@ -41,6 +41,7 @@ internal static class SurfaceVerb
                 throw new InputProblemException(new Problem("A surface needs more places, or no machine could follow so many.", "--places", $"Give {FewestPlaces} to {MostPlaces}."));
             if (build is not { Photons: >= FewestPhotons and <= MostPhotons })
                 throw new InputProblemException(new Problem("Photons are too few to read a dose from, or too many.", "--photons", $"Give {FewestPhotons} to {MostPhotons}."));
+            OutputFile.Try(parse.GetValue(path)!);
             var surface = await FilmWatch.RunAsync(surroundings, ["photons"], "following", progress => Task.Run(() => build.Run(progress[0], cancel), cancel));
             await OutputFile.WriteAsync(parse.GetValue(path)!, Encoding.UTF8.GetBytes(SurfaceFile.Write(surface)), cancel);
             var console = Answer.Console(surroundings);
