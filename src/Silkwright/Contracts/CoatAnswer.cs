@@ -9,6 +9,9 @@ public sealed record CoatAnswer
     /// <summary>In their order: one new reading, and the mean of such coats. [µm]</summary>
     public required IReadOnlyList<(CoatRow Row, Estimate EomUm, Estimate MeanUm)> Cases { get; init; }
 
+    /// <summary>The latest readings learnt from, each beside what all the others alone say of it. [µm]</summary>
+    public required IReadOnlyList<(CoatRow Row, Estimate Expected)> Held { get; init; }
+
     public required IReadOnlyList<CoatEffect> Effects { get; init; }
 
     /// <summary>One standard deviation of a gauge on one place; none where no place was read twice. [µm]</summary>

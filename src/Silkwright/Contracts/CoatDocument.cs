@@ -16,6 +16,15 @@ public static class CoatDocument
             ["name"] = effect.Name,
             ["eomUm"] = effect.EomUm,
             ["standardErrorUm"] = effect.StandardErrorUm,
+            ["readings"] = effect.Readings,
+        }.With("rawUm", effect.RawUm))]);
+        document["held"] = new JsonArray([.. answer.Held.Select(held => (JsonNode)new JsonObject
+        {
+            ["line"] = held.Row.Line,
+            ["eomUm"] = held.Row.EomUm,
+            ["expectedUm"] = held.Expected.Value,
+            ["low90Um"] = held.Expected.Low,
+            ["high90Um"] = held.Expected.High,
         })]);
         if (answer.RepeatabilityUm is { } repeats)
             document["gauge"] = Gauge(repeats);

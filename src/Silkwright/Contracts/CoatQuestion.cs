@@ -6,6 +6,9 @@ namespace Silkwright.Contracts;
 /// <summary>What readings of coats say of other coats: <c>coat predict</c>.</summary>
 public static class CoatQuestion
 {
+    /// <summary>Readings held against the others.</summary>
+    public const int MostHeld = 500;
+
     /// <param name="readings">All readings, of any shops.</param>
     /// <param name="cases">Coats asked about.</param>
     /// <param name="without">Shops that share nothing: they teach nobody else, and are answered out of their own readings alone.</param>
@@ -19,6 +22,7 @@ public static class CoatQuestion
         return new CoatAnswer
         {
             Cases = [.. cases.Select(row => (row, ModelOf(row).Expect(row.Coat), ModelOf(row).ExpectMean(row.Coat)))],
+            Held = [.. taken.Used.Where(row => !taken.OptedOut.Contains(row.Coat.Shop)).TakeLast(MostHeld).Zip(shared.Held(MostHeld), (row, held) => (row, held.Expected))],
             Effects = shared.Effects(),
             RepeatabilityUm = Repeatability(taken.Used),
             Given = readings.Count,

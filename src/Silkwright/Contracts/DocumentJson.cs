@@ -44,6 +44,13 @@ public static class DocumentJson
 
     public static JsonArray Of(IEnumerable<string> texts) => new([.. texts.Select(text => (JsonNode?)JsonValue.Create(text))]);
 
+    /// <summary>The same with a field more, where there is something to say.</summary>
+    public static JsonObject With(this JsonObject document, string name, JsonNode? value)
+    {
+        document.AddIfThere(name, value);
+        return document;
+    }
+
     /// <summary>Adds a field only where there is something to say; a missing value is left out, never null.</summary>
     public static void AddIfThere(this JsonObject document, string name, JsonNode? value)
     {

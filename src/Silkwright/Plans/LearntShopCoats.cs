@@ -37,8 +37,7 @@ public sealed class LearntShopCoats
 
     /// <summary>Each reading beside what the other readings alone say it should have been.</summary>
     /// <param name="most">As many of the latest.</param>
-    public IReadOnlyList<(CoatRead Read, Estimate Expected)> Held(int most) =>
-        [.. reads.TakeLast(most).Select(read => (read, CoatHierarchy.Of([.. reads.Where(other => !ReferenceEquals(other, read))], shop.Experience).Expect(read.Coat)))];
+    public IReadOnlyList<(CoatRead Read, Estimate Expected)> Held(int most) => learnt.Held(most);
 
     /// <summary>The shortest strokes for a wanted thickness, out of the shop's people and troughs.</summary>
     /// <param name="wantedUm">[µm]</param>

@@ -59,6 +59,19 @@ public sealed class CoatTests : IDisposable
     }
 
     [Fact]
+    public async Task What_the_readings_taught_is_drawn_into_a_file()
+    {
+        var path = Path.Combine(folder.Path, "coats.svg");
+        var run = await ShellRun.Of("coat", "predict", "--readings", House.Of("demo", "coat-readings.csv"), "--cases", House.Of("demo", "coat-cases.csv"), "--picture", path);
+
+        Assert.Equal((0, ""), (run.ExitCode, run.Error));
+        var drawn = System.Xml.Linq.XDocument.Load(path).ToString();
+        Assert.Contains("coat-held", drawn, StringComparison.Ordinal);
+        Assert.Contains("Harbour Shirts, Ada", drawn, StringComparison.Ordinal);
+        Assert.Equal(2, (await ShellRun.Of("coat", "predict", "--readings", House.Of("demo", "coat-readings.csv"), "--cases", House.Of("demo", "coat-cases.csv"), "--picture", "coats.png")).ExitCode);
+    }
+
+    [Fact]
     public async Task A_shop_whose_document_shares_nothing_is_refused()
     {
         var shop = folder.Write("shop.json", "{\"name\": \"Cellar\", \"sharesExperience\": false}");

@@ -28,6 +28,7 @@ internal static class CoatCommand
             Examples =
             [
                 ("silkwright coat predict --readings demo/coat-readings.csv --cases demo/coat-cases.csv", "three shops' readings; who coats thick, and how sure it is"),
+                ("silkwright coat predict --readings demo/coat-readings.csv --cases demo/coat-cases.csv --picture coats.svg", "and drawn: each reading beside what the others say of it, and how far each group is drawn to its like"),
                 ("silkwright coat predict --readings demo/coat-readings.csv --cases demo/coat-cases.csv --without \"Cellar Prints\" --json", "a shop that shares nothing, for a program"),
             ],
             GoodToKnow = "Nine of ten new readings fall inside the interval. Between shops only what they have in common is learnt; a shop without readings is told what others' shops are like.",
@@ -38,9 +39,11 @@ internal static class CoatCommand
         verb.Add(without);
         var experience = ExperienceFiles.Option();
         verb.Add(experience);
+        var picture = CoatPictures.Option();
+        verb.Add(picture);
         return Complete(
             verb, surroundings,
-            async (parse, cancel) => CoatQuestion.Answer(await ReadingsAsync(parse.GetValue(readings)!, cancel), await CasesAsync(parse.GetValue(cases)!, cancel), parse.GetValue(without), await ExperienceFiles.TogetherAsync(parse.GetValue(experience), cancel), cancel),
+            (parse, cancel) => CoatPictures.DrawnAsync(parse.GetValue(picture), async () => CoatQuestion.Answer(await ReadingsAsync(parse.GetValue(readings)!, cancel), await CasesAsync(parse.GetValue(cases)!, cancel), parse.GetValue(without), await ExperienceFiles.TogetherAsync(parse.GetValue(experience), cancel), cancel), cancel),
             CoatDocument.Of, CoatTables.Print);
     }
 

@@ -62,6 +62,25 @@ public sealed record CoatExperience
         return CoatHierarchy.Of(reads, cancel: cancel).Experience();
     }
 
+    /// <summary>What a fit's rows tell of the effects of all shops.</summary>
+    internal static CoatExperience Of(MixedFit fit, CoatLevels levels, int readings)
+    {
+        SharedEffect[] effects = [.. InOrder(levels.Shared())];
+        var told = fit.Tell([.. effects.Select(levels.Place)]);
+        var ratios = fit.TellRatios();
+        return new CoatExperience
+        {
+            Effects = effects,
+            Precision = told.Precision,
+            Pull = told.Pull,
+            Squares = told.Squares,
+            Readings = readings,
+            Shops = levels.Count(CoatLevels.Shops),
+            Spreads = Enumerable.Range(0, CoatLevels.Terms.Length).Where(t => !CoatLevels.Terms[t].Shared).ToDictionary(t => CoatLevels.Terms[t].Name, t => ratios[t]),
+            Parts = [MarkOf(told)],
+        };
+    }
+
     /// <summary>What all of them teach together.</summary>
     /// <exception cref="ArgumentException">There is none, or one part is there twice.</exception>
     public static CoatExperience Sum(IReadOnlyList<CoatExperience> some)

@@ -14,6 +14,9 @@ public sealed class CoatHierarchy
     /// <summary>Spreads are learnt from no more readings than about this many: more of them tell spreads no better, and take long.</summary>
     private const int EnoughForSpreads = 10_000;
 
+    /// <summary>A reading tells this share of its own fit at most: what nothing else speaks of stays finite.</summary>
+    private const double LeastLeft = 1e-3;
+
     private readonly IReadOnlyList<CoatRead> reads;
     private readonly CoatExperience? elsewhere;
     private readonly MixedFit? fit;
@@ -91,25 +94,9 @@ public sealed class CoatHierarchy
 
     /// <summary>What its own readings teach of any shop's coats.</summary>
     /// <exception cref="InvalidOperationException">There are no readings, or others' experience is in it already.</exception>
-    internal CoatExperience Experience()
-    {
-        if (fit is null || elsewhere is not null)
-            throw new InvalidOperationException("Experience is made of readings alone.");
-        SharedEffect[] effects = [.. CoatExperience.InOrder(levels.Shared())];
-        var told = fit.Tell([.. effects.Select(levels.Place)]);
-        var ratios = fit.TellRatios();
-        return new CoatExperience
-        {
-            Effects = effects,
-            Precision = told.Precision,
-            Pull = told.Pull,
-            Squares = told.Squares,
-            Readings = Count,
-            Shops = levels.Count(CoatLevels.Shops),
-            Spreads = Enumerable.Range(0, CoatLevels.Terms.Length).Where(t => !CoatLevels.Terms[t].Shared).ToDictionary(t => CoatLevels.Terms[t].Name, t => ratios[t]),
-            Parts = [CoatExperience.MarkOf(told)],
-        };
-    }
+    internal CoatExperience Experience() => fit is not null && elsewhere is null
+        ? CoatExperience.Of(fit, levels, Count)
+        : throw new InvalidOperationException("Experience is made of readings alone.");
 
     /// <summary>Where an effect of all shops lies off what is believed of it, and how surely, in standard deviations of that belief.</summary>
     internal (double Deviations, double StandardError) Shared(SharedEffect effect)
@@ -185,27 +172,40 @@ public sealed class CoatHierarchy
     }
 
     /// <summary>How much more or less each group lays than its like, at the mean thickness of all readings. [µm]</summary>
-    public IReadOnlyList<CoatEffect> Effects()
-    {
-        if (fit is null)
-            return [];
-        return
-        [
-            .. from t in Enumerable.Range(0, CoatLevels.Terms.Length)
-               where !CoatLevels.Terms[t].Known && t != CoatLevels.Screens
-               from level in levels.Named(t)
-               select EffectOf(t, level.Key, level.Level),
-        ];
-    }
+    public IReadOnlyList<CoatEffect> Effects() => fit is null ? [] : GroupEffects.Of(fit, levels, Rows(), typicalUm);
+
+    /// <summary>The latest readings, each beside what all the others alone say of it.</summary>
+    /// <param name="most">As many at most.</param>
+    public IReadOnlyList<(CoatRead Read, Estimate Expected)> Held(int most) => [.. reads.TakeLast(most).Select(read => (read, HeldOut(read)))];
 
     /// <summary>Over what is believed of it. [1]</summary>
     internal double ResidualVariance => fit?.ResidualVariance ?? 1;
 
-    private CoatEffect EffectOf(int term, object key, int level)
+    /// <summary>
+    /// What the others say of a reading, the spreads kept: taken out of normal equations, a row of leverage h leaves its residual over 1 − h, and what is not known of it
+    /// over 1 − h too (R. D. Cook and S. Weisberg, Residuals and Influence in Regression, 1982, 2.2; from memory).
+    /// </summary>
+    private Estimate HeldOut(CoatRead read)
     {
-        var share = CoatLevels.Terms[term].Name switch { "shop" => CoatSpreads.Shop, "operator" => CoatSpreads.Operator, "trough" => CoatSpreads.Trough, "recipe" => CoatSpreads.Recipe, "emulsion" => CoatSpreads.Emulsion, _ => CoatSpreads.Mesh };
-        var (mean, variance) = fit!.Expect([], [.. CoatLevels.Terms.Select((_, t) => ((int?)(t == term ? level : null), (IReadOnlyList<double>)[t == term ? share * typicalUm : 0]))]);
-        return new CoatEffect(CoatLevels.Terms[term].Name, CoatLevels.NameOf(key), mean, Math.Sqrt(variance));
+        var row = CoatColumns.Of(read.Coat);
+        var known = levels.RowOf(read, row);
+        var variance = fit!.Expect([], [.. known.Random.Select(term => ((int?)term.Level, term.Columns))]).Variance;
+        var scatter = ResidualVariance / known.Weight;
+        var left = Math.Max(LeastLeft, 1 - (variance / scatter));
+        var at = row.Slopes.EomUm + Shift(read.Coat, row).Mean;
+        return Within(read.EomUm - ((read.EomUm - at) / left), (variance / left) + Math.Max(CoatSpreads.GaugeUm * CoatSpreads.GaugeUm, scatter), read.Coat);
+    }
+
+    private IEnumerable<MixedRow> Rows()
+    {
+        var shapes = new Dictionary<CoatShape, CoatColumns>();
+        foreach (var read in reads)
+        {
+            var shape = CoatShape.Of(read.Coat);
+            if (!shapes.TryGetValue(shape, out var row))
+                shapes[shape] = row = CoatColumns.Of(read.Coat);
+            yield return levels.RowOf(read, row);
+        }
     }
 
     /// <summary>Ratio of each group's spread to what is believed of it; 1 where nothing was read.</summary>
