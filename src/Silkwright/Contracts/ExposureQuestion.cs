@@ -35,12 +35,14 @@ public static class ExposureQuestion
     public static readonly ChoiceField Way = ChoiceField.Of<Imaging>("imaging", "how the image comes onto the coat; a film in a vacuum frame when not given");
 
     public static readonly QuantityField Spot = new("spot", QuantityKind.Thickness, "width of a spot of written or projected light at half its height; as usual when not given") { Least = 1, Most = 300 };
+
+    public static readonly QuantityField Peak = new("peak", QuantityKind.Wavelength, "wavelength of the lamp's strongest light, as printed on it; as usual for its kind when not given") { Least = 250, Most = 500 };
     private const double UmPerCm = 10_000;
     private const double UsualCountPerCm = 120;
     private const double UsualThreadPerPitch = 0.4;
     private static readonly Estimate UsualEomUm = new(8, 3, 15, Ground.CommonPractice);
 
-    public static IReadOnlyList<QuestionField> Fields => [Lamp, Family, Count, Thread, Dye, Eom, Line, Gap, Distance, Hours, Counts, Way, Spot];
+    public static IReadOnlyList<QuestionField> Fields => [Lamp, Family, Count, Thread, Dye, Eom, Line, Gap, Distance, Hours, Counts, Way, Spot, Peak];
 
     /// <summary>The window that was asked for.</summary>
     /// <exception cref="InputProblemException">Something typed is wrong; carries every fault.</exception>
@@ -68,7 +70,7 @@ public static class ExposureQuestion
         var (line, gap) = (given.Read(Line), given.Read(Gap));
         var (distance, hours) = (given.Read(Distance), given.Read(Hours));
         var counts = given.Read<ExposureCount>(Counts);
-        var (way, spot) = (given.Read<Imaging>(Way), given.Read(Spot));
+        var (way, spot, peak) = (given.Read<Imaging>(Way), given.Read(Spot), given.Read(Peak));
         if (distance < LampGeometry.LeastDistanceMm(kind ?? LampKind.MetalHalide))
         {
             given.Problems.Add(
@@ -94,7 +96,7 @@ public static class ExposureQuestion
             EomUm = over,
             StencilUm = StencilThickness.Of(fabric, over),
             Emulsion = new StencilEmulsion { Id = "this emulsion", Family = family ?? EmulsionFamily.DualCure },
-            Lamp = new Lamp { Id = "this lamp", Kind = kind ?? LampKind.MetalHalide, DistanceMm = distance, Hours = hours, Counts = counts ?? ExposureCount.Seconds, Imaging = way ?? Imaging.Film, SpotUm = spot },
+            Lamp = new Lamp { Id = "this lamp", Kind = kind ?? LampKind.MetalHalide, DistanceMm = distance, Hours = hours, Counts = counts ?? ExposureCount.Seconds, Imaging = way ?? Imaging.Film, SpotUm = spot, PeakNm = peak },
             FinestLineUm = line,
             FinestGapUm = gap,
             Tests = strips,

@@ -30,7 +30,15 @@ internal static class ExposureNotes
                 : $"{exposure.Lamp.Id} counts units of its own, which only a step test on it can tell: until then the amounts are seconds.");
         }
 
-        if (LampSpectrum.Factor(exposure.Lamp, exposure.Emulsion) is { Value: > 1 } partly)
+        var answers = LampSpectrum.Factor(exposure.Lamp, exposure.Emulsion);
+        if (!LampSpectrum.IsBandTold(exposure.Emulsion) && answers.Value != 1)
+        {
+            yield return new Note(
+                Text($"The light of {exposure.Lamp.Id} lies about {exposure.Lamp.PeakNm:0} nm, and such emulsions answer to that {(answers.Value > 1 ? "less" : "more")} than to a usual lamp of its kind: about {answers.Value:0.##} times the exposure ({answers.Low:0.##} to {answers.High:0.##})."),
+                Ground.CommonPractice);
+        }
+
+        if (LampSpectrum.IsBandTold(exposure.Emulsion) && answers is { Value: > 1 } partly)
         {
             var (from, to) = LampSpectrum.Band(exposure.Lamp);
             yield return new Note(
@@ -38,12 +46,8 @@ internal static class ExposureNotes
                 Ground.CommonPractice);
         }
 
-        if (StencilLight.Outside(exposure) is { Count: > 0 } outside)
-        {
-            yield return new Note(
-                $"Outside the range of the fitted light: {string.Join(", ", outside)}. It is told at the nearest stencil inside, and dose falls on by absorption alone; silkwright light edge follows the photons of this one.",
-                Ground.Model);
-        }
+        if (FreshLight.Ask(exposure) is { } ask)
+            yield return new Note(ask, Ground.Model);
 
         if (exposure.FinestLineUm is null)
         {

@@ -42,23 +42,31 @@ public static class LampSpectrum
         Alone(lamp, emulsion, EndShare) is 0 || (emulsion.LaidWith is { } laying && Misses(lamp, laying));
 
     /// <summary>
-    /// Exposure beside that of an emulsion whose band holds all of the lamp's light: one over the share that it holds. [1], 1 or more; 1
-    /// where the band is not told.
+    /// Exposure beside that of an emulsion whose band holds all of the lamp's light: one over the share that it holds. Where the band is not told, beside that under a usual lamp of the kind, by how
+    /// the family answers to either's light (<see cref="FamilyAnswers"/>): 1 where the lamp's own line is not told. [1]
     /// </summary>
-    /// <remarks>Takes the answer as even over its band, which it is not, and the light as tabled for its kind: hence from no effect at all to the square of it.</remarks>
+    /// <remarks>Takes the answer as even over a told band, which it is not, and light and answer as tabled: hence from no effect at all to the square of it.</remarks>
     public static Estimate Factor(Lamp lamp, StencilEmulsion emulsion)
     {
-        var share = Math.Min(Alone(lamp, emulsion, 0) ?? 1, emulsion.LaidWith is { } laying ? Alone(lamp, laying, 0) ?? 1 : 1);
-        var factor = 1 / Math.Max(share, LeastShare);
-        return factor <= 1 ? Estimate.Exact(1, Ground.Model) : new Estimate(factor, 1, factor * factor, Ground.CommonPractice);
+        var factor = Math.Max(FactorAlone(lamp, emulsion), emulsion.LaidWith is { } laying ? FactorAlone(lamp, laying) : 0);
+        return factor == 1 ? Estimate.Exact(1, Ground.Model) : new Estimate(factor, Math.Min(1, factor * factor), Math.Max(1, factor * factor), Ground.CommonPractice);
+    }
+
+    /// <summary>The sensitive band of the emulsion, or of what it is laid with, is told.</summary>
+    internal static bool IsBandTold(StencilEmulsion emulsion) =>
+        emulsion is { SensitiveFromNm: not null, SensitiveToNm: not null } || (emulsion.LaidWith is { } laying && IsBandTold(laying));
+
+    private static double FactorAlone(Lamp lamp, StencilEmulsion emulsion)
+    {
+        if (Alone(lamp, emulsion, 0) is { } share)
+            return 1 / Math.Max(share, LeastShare);
+        return lamp.PeakNm is null ? 1 : Answer(Bands(lamp with { PeakNm = null })) / Answer(Bands(lamp));
+
+        double Answer(IReadOnlyList<SpectrumBand> light) => Math.Max(LeastShare, FamilyAnswers.To(emulsion.Family, light));
     }
 
     /// <summary>Share of the lamp's light that the emulsion's band holds; none where the emulsion's is not told. [1]</summary>
-    private static double? Alone(Lamp lamp, StencilEmulsion emulsion, double endShare)
-    {
-        if (emulsion is not { SensitiveFromNm: { } from, SensitiveToNm: { } to } || to <= from)
-            return null;
-        (from, to) = (from * (1 - endShare), to * (1 + endShare));
-        return Math.Min(1, Bands(lamp).Sum(band => band.Share * Math.Clamp((Math.Min(band.ToNm, to) - Math.Max(band.FromNm, from)) / (band.ToNm - band.FromNm), 0, 1)));
-    }
+    private static double? Alone(Lamp lamp, StencilEmulsion emulsion, double endShare) => emulsion is { SensitiveFromNm: { } from, SensitiveToNm: { } to } && to > from
+        ? Math.Min(1, Bands(lamp).Sum(band => band.ShareIn(from * (1 - endShare), to * (1 + endShare))))
+        : null;
 }

@@ -26,11 +26,17 @@ internal sealed class StencilLight
     private readonly bool isDyed;
     private readonly Dictionary<(double, CureLaw, double, double, double), LightOutcome> told = [];
 
-    /// <summary>What the fit is out by, as a factor.</summary>
-    internal static readonly Estimate ThroughError = Estimate.WithinFactor(1, Math.Exp(LightSurface.Usual.ErrorOfThroughWorst), Ground.Model);
+    /// <summary>Beyond its range the fit is taken to be out by so many times as much. Guess. [1]</summary>
+    private const double OutsideTimes = 2;
 
-    /// <inheritdoc cref="ThroughError"/>
-    internal static readonly Estimate UndercutError = Estimate.WithinFactor(1, Math.Exp(LightSurface.Usual.ErrorOfUndercut), Ground.Model);
+    /// <summary>What the fit is out by in the dose behind threads, as a factor.</summary>
+    internal static Estimate ThroughError(ExposureCase exposure) => Error(exposure, LightSurface.Usual.ErrorOfThroughWorst);
+
+    /// <summary>The same in the undercut.</summary>
+    internal static Estimate UndercutError(ExposureCase exposure) => Error(exposure, LightSurface.Usual.ErrorOfUndercut);
+
+    private static Estimate Error(ExposureCase exposure, double log) =>
+        Estimate.WithinFactor(1, Math.Exp(log * (SurfaceRange.Outside(BestPlace(exposure)).Count > 0 ? OutsideTimes : 1)), Ground.Model);
 
     internal StencilLight(ExposureCase exposure)
     {
@@ -56,14 +62,10 @@ internal sealed class StencilLight
         isDyed = exposure.Mesh.Dyed;
     }
 
-    /// <summary>What of the case lies outside the range of the fitted light.</summary>
-    internal static IReadOnlyList<string> Outside(ExposureCase exposure)
-    {
-        var light = new StencilLight(exposure);
-        return SurfaceRange.Outside(light.Place(
-            exposure.StencilUm.Value, new CoatBleaching(exposure.Emulsion).Law.LengthUm(exposure.StencilUm.Value), CoatOptics.ScatteringPerCm(exposure.Emulsion.Family).Value,
-            CoatOptics.ThreadAbsorption(exposure.Mesh.Dyed).Value, ImagingOptics.GapUm(exposure.Lamp.Imaging).Value));
-    }
+    /// <summary>The case at its best values, as the fitted light would be asked.</summary>
+    internal static SurfacePlace BestPlace(ExposureCase exposure) => new StencilLight(exposure).Place(
+        exposure.StencilUm.Value, new CoatBleaching(exposure.Emulsion).Law.LengthUm(exposure.StencilUm.Value), CoatOptics.ScatteringPerCm(exposure.Emulsion.Family).Value,
+        CoatOptics.ThreadAbsorption(exposure.Mesh.Dyed).Value, ImagingOptics.GapUm(exposure.Lamp.Imaging).Value);
 
     /// <summary>The light for one choice of what is uncertain.</summary>
     /// <param name="stencilUm">Mesh and coat over it on the print side. [µm]</param>

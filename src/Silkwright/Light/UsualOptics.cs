@@ -22,9 +22,8 @@ public static class UsualOptics
     public static Estimate CoatAbsorption(EmulsionFamily family) => Estimate.WithinFactor(
         family switch
         {
-            EmulsionFamily.Diazo => 105,
             EmulsionFamily.DualCure or EmulsionFamily.CapillaryFilm => 118,
-            EmulsionFamily.Photopolymer => 143,
+            EmulsionFamily.Diazo or EmulsionFamily.Photopolymer => 143,
             _ => throw new ArgumentOutOfRangeException(nameof(family), family, "Unknown family."),
         },
         2, Ground.CommonPractice);

@@ -117,6 +117,24 @@ public sealed class ExposeTests : IDisposable
         Assert.Contains("--around", ladder.Error, StringComparison.Ordinal);
     }
 
+    /// <summary>A gauze finer than the fitted light was told: the note's own command follows its photons.</summary>
+    [Theory]
+    [InlineData("--count 200/cm --thread 20um --mesh-colour dyed")]
+    [InlineData("--count 61/cm --thread 64um --eom 90..110um --lamp tubeBank --family photopolymer")]
+    public async Task Outside_the_fitted_light_the_answer_tells_the_command_that_follows_photons(string line)
+    {
+        var window = (await ShellRun.Of(["expose", "window", .. line.Split(' '), "--json"])).Document;
+        var note = window["notes"]!.AsArray().Select(entry => (string)entry!["text"]!).Single(text => text.StartsWith("Outside the range of the fitted light", StringComparison.Ordinal));
+        var command = note[(note.IndexOf("silkwright light edge", StringComparison.Ordinal) + "silkwright ".Length)..];
+        var run = await ShellRun.Of([.. command.Split(' '), "--photons", "2000", "--json"]);
+        Assert.Equal((0, ""), (run.ExitCode, run.Error));
+        Assert.Equal("silkwright/light-edge/1", (string?)run.Document["schema"]);
+    }
+
+    [Fact]
+    public async Task Inside_the_fitted_light_nothing_of_the_kind_is_told() =>
+        Assert.DoesNotContain("fitted light", (await ShellRun.Of("expose", "window", "--count", "120/cm", "--thread", "34um", "--eom", "5um")).Output, StringComparison.Ordinal);
+
     private async Task<double> AimAsync(string table)
     {
         var run = await ShellRun.Of("expose", "test", await FileAsync(table), "--lamp", "ledArray", "--mesh-colour", "dyed", "--line", "150um", "--json");

@@ -31,7 +31,7 @@ public sealed class LampSpectrumTests
     [Fact]
     public void What_is_not_told_changes_nothing()
     {
-        Assert.Equal(1, LampSpectrum.Factor(Lamp(LampKind.LedArray, 405), new StencilEmulsion { Id = "any", Family = EmulsionFamily.Photopolymer }).High);
+        Assert.Equal(1, LampSpectrum.Factor(Lamp(LampKind.LedArray, null), new StencilEmulsion { Id = "any", Family = EmulsionFamily.Photopolymer }).High);
         Assert.Equal(1, LampSpectrum.Factor(Lamp(LampKind.MetalHalide, null), Band(350, 450)).High);
     }
 
