@@ -34,6 +34,11 @@ internal static class CoatBench
         var large = (await ProgramRun.OfAsync(Environment.ProcessPath!, "coat-large")).Output.Trim().Split(' ');
         Console.WriteLine(Say($"100,000 readings of 2,000 shops, by shop (height and slope), operator, trough, emulsion and mesh class: {large[0]} s, {large[1]} MiB for the whole process."));
         Console.WriteLine(Say($"One reading more: {large[2]} ms, the worst of twenty."));
+
+        Console.WriteLine();
+        var learnt = (await ProgramRun.OfAsync(Environment.ProcessPath!, "coat-learn")).Output.Trim().Split(' ');
+        Console.WriteLine(Say($"100,000 readings of 2,000 shops learnt as coats (shop, operator, trough, recipe, screen, emulsion, mesh and the balance's constants): {learnt[0]} s, {learnt[1]} MiB for the whole process."));
+        Console.WriteLine(Say($"One reading more, with a coat expected of it: {learnt[2]} ms, the worst of twenty."));
     }
 
     /// <summary>One fit of a file's readings: seconds, criterion and variances.</summary>

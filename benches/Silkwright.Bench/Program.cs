@@ -45,6 +45,9 @@ switch (args)
     case ["coat-large"]:
         CoatBench.Large();
         return 0;
+    case ["coat-learn"]:
+        CoatLearning.Run();
+        return 0;
     case ["fuzz", var cases, var first]:
         return FuzzBench.Run(cases, first) ? 0 : 1;
     case ["web", var executable, var demo]:

@@ -18,11 +18,11 @@ public sealed class CoatHierarchy
     private const double LeastLeft = 1e-3;
 
     private readonly IReadOnlyList<CoatRead> reads;
+    private readonly CoatRead[] added = [];
     private readonly CoatExperience? elsewhere;
     private readonly MixedFit? fit;
     private readonly CoatLevels levels;
     private readonly double typicalUm;
-    private readonly int[] readsOfRecipe = [];
 
     /// <summary>How far each of the balance's constants was drawn, in standard deviations of what is believed of it.</summary>
     private readonly double[] constants = [];
@@ -48,9 +48,7 @@ public sealed class CoatHierarchy
             },
             cancel);
         constants = ConstantsOf(fit);
-        readsOfRecipe = new int[levels.Count(CoatLevels.Recipes)];
-        foreach (var read in reads)
-            readsOfRecipe[levels.Of(CoatLevels.Recipes, read.Coat)!.Value]++;
+        levels = levels.Settled();
 
         RatioPrior Believed(CoatTerm term) => elsewhere?.Believed(term.Name, term.Prior) ?? term.Prior;
 
@@ -63,15 +61,14 @@ public sealed class CoatHierarchy
 
     private CoatHierarchy(CoatHierarchy before, CoatRead read, CoatColumns row, CoatLevels levels, MixedFit fit)
     {
-        (reads, elsewhere, this.levels, this.fit, constants) = ([.. before.reads, read], before.elsewhere, levels, fit, ConstantsOf(fit));
+        (reads, added, elsewhere, this.levels, this.fit, constants) = (before.reads, [.. before.added, read], before.elsewhere, levels, fit, ConstantsOf(fit));
         typicalUm = before.typicalUm + ((row.VaryingUm - before.typicalUm) / Count);
-        readsOfRecipe = new int[levels.Count(CoatLevels.Recipes)];
-        before.readsOfRecipe.CopyTo(readsOfRecipe, 0);
-        readsOfRecipe[levels.Of(CoatLevels.Recipes, read.Coat)!.Value]++;
     }
 
+    private IEnumerable<CoatRead> All => reads.Concat(added);
+
     /// <summary>Readings learnt from.</summary>
-    public int Count => reads.Count;
+    public int Count => reads.Count + added.Length;
 
     /// <summary>What other shops' readings taught, where it was brought in.</summary>
     public CoatExperience? Elsewhere => elsewhere;
@@ -115,7 +112,7 @@ public sealed class CoatHierarchy
             throw new ArgumentOutOfRangeException(nameof(read), read.EomUm, "A reading must be a number.");
         var (row, grown) = (CoatColumns.Of(read.Coat), levels.Copy());
         var added = grown.RowOf(read, row);
-        return fit is not null && fit.Takes(added) ? new CoatHierarchy(this, read, row, grown, fit.With(added)) : new CoatHierarchy([.. reads, read], elsewhere, Ratios(), default);
+        return fit is not null && fit.Takes(added) ? new CoatHierarchy(this, read, row, grown, fit.With(added)) : new CoatHierarchy([.. All, read], elsewhere, Ratios(), default);
     }
 
     /// <summary>One new reading of a coat, on a screen of its own unless it names one. [µm]</summary>
@@ -134,10 +131,10 @@ public sealed class CoatHierarchy
     }
 
     /// <summary>Readings of a coat's very recipe in its shop.</summary>
-    internal int ReadingsOf(CoatObservation coat) => levels.Of(CoatLevels.Recipes, coat) is { } level ? readsOfRecipe[level] : 0;
+    internal int ReadingsOf(CoatObservation coat) => levels.Of(CoatLevels.Recipes, coat) is { } recipe ? All.Count(read => read.Coat.Shop == coat.Shop && levels.Of(CoatLevels.Recipes, read.Coat) == recipe) : 0;
 
     /// <summary>Readings of a shop.</summary>
-    internal int ReadingsIn(string shop) => reads.Count(read => read.Coat.Shop == shop);
+    internal int ReadingsIn(string shop) => All.Count(read => read.Coat.Shop == shop);
 
     /// <summary>What one new reading's variance comes from: too few readings, its screen, and place and gauge. [µm²]</summary>
     internal (double Model, double Screen, double Reading) Variances(CoatObservation coat)
@@ -176,7 +173,7 @@ public sealed class CoatHierarchy
 
     /// <summary>The latest readings, each beside what all the others alone say of it.</summary>
     /// <param name="most">As many at most.</param>
-    public IReadOnlyList<(CoatRead Read, Estimate Expected)> Held(int most) => [.. reads.TakeLast(most).Select(read => (read, HeldOut(read)))];
+    public IReadOnlyList<(CoatRead Read, Estimate Expected)> Held(int most) => [.. All.TakeLast(most).Select(read => (read, HeldOut(read)))];
 
     /// <summary>Over what is believed of it. [1]</summary>
     internal double ResidualVariance => fit?.ResidualVariance ?? 1;
@@ -199,7 +196,7 @@ public sealed class CoatHierarchy
     private IEnumerable<MixedRow> Rows()
     {
         var shapes = new Dictionary<CoatShape, CoatColumns>();
-        foreach (var read in reads)
+        foreach (var read in All)
         {
             var shape = CoatShape.Of(read.Coat);
             if (!shapes.TryGetValue(shape, out var row))

@@ -25,29 +25,37 @@ internal sealed class CoatLevels
     /// <summary>Group of the balance's constants among the shared effects.</summary>
     public const string Constant = "constant";
 
+    /// <summary>Strokes that tell recipes apart; nobody lays more.</summary>
+    private const int LongestKey = 100;
+
     /// <summary>The one level of a constant.</summary>
     private const int TheOne = 0;
 
-    private readonly Dictionary<object, int>[] levels;
+    /// <summary>Levels that copies share, and this one's own beyond them.</summary>
+    private readonly Dictionary<object, int>[] shared;
+    private readonly Dictionary<object, int>[] own;
 
-    public CoatLevels() => levels = [.. Terms.Select(_ => new Dictionary<object, int>())];
+    public CoatLevels() => (shared, own) = (Empty(), Empty());
 
-    private CoatLevels(CoatLevels other) => levels = [.. other.levels.Select(known => new Dictionary<object, int>(known))];
+    private CoatLevels(Dictionary<object, int>[] shared, Dictionary<object, int>[] own) => (this.shared, this.own) = (shared, own);
 
-    public CoatLevels Copy() => new(this);
+    /// <summary>The same levels, none of them to be numbered anew: copies of it are cheap.</summary>
+    public CoatLevels Settled() => new([.. Enumerable.Range(0, Terms.Length).Select(t => shared[t].Count == 0 ? own[t] : new Dictionary<object, int>(shared[t].Concat(own[t])))], Empty());
+
+    public CoatLevels Copy() => new(shared, [.. own.Select(known => new Dictionary<object, int>(known))]);
 
     /// <summary>How many there are, those of rows without a name among them.</summary>
-    public int Count(int term) => levels[term].Count;
+    public int Count(int term) => shared[term].Count + own[term].Count;
 
     /// <summary>Those that have a name.</summary>
-    public IEnumerable<(object Key, int Level)> Named(int term) => levels[term].Where(level => level.Key is not Nameless).Select(level => (level.Key, level.Value));
+    public IEnumerable<(object Key, int Level)> Named(int term) => shared[term].Concat(own[term]).Where(level => level.Key is not Nameless).Select(level => (level.Key, level.Value));
 
     /// <summary>A coat's level; none where it has no name, or one that no reading had.</summary>
-    public int? Of(int term, CoatObservation coat) => Terms[term].Level(coat) is { } key && levels[term].TryGetValue(key, out var level) ? level : null;
+    public int? Of(int term, CoatObservation coat) => Terms[term].Level(coat) is { } key && (shared[term].TryGetValue(key, out var level) || own[term].TryGetValue(key, out level)) ? level : null;
 
     /// <summary>All effects that are the same in every shop.</summary>
     public IEnumerable<SharedEffect> Shared() =>
-        from t in Enumerable.Range(0, Terms.Length) where Terms[t].Shared from key in levels[t].Keys select Terms[t].Known ? new SharedEffect(Constant, Terms[t].Name) : new SharedEffect(Terms[t].Name, (string)key);
+        from t in Enumerable.Range(0, Terms.Length) where Terms[t].Shared from key in shared[t].Keys.Concat(own[t].Keys) select Terms[t].Known ? new SharedEffect(Constant, Terms[t].Name) : new SharedEffect(Terms[t].Name, (string)key);
 
     /// <summary>Where a shared effect stands; numbered where it is new.</summary>
     /// <exception cref="ArgumentException">There is no such effect.</exception>
@@ -57,10 +65,7 @@ internal sealed class CoatLevels
         var term = Array.FindIndex(Terms, term => term.Shared && term.Known == isConstant && term.Name == (isConstant ? effect.Name : effect.Group));
         if (term < 0)
             throw new ArgumentException($"No effect of all shops is called {effect.Group} {effect.Name}.", nameof(effect));
-        object key = isConstant ? TheOne : effect.Name;
-        if (!levels[term].TryGetValue(key, out var level))
-            levels[term][key] = level = levels[term].Count;
-        return (term, level);
+        return (term, Number(term, isConstant ? TheOne : effect.Name));
     }
 
     /// <summary>The term as a mixed model has it.</summary>
@@ -74,7 +79,7 @@ internal sealed class CoatLevels
         var column = new double[reads.Count];
         for (var i = 0; i < reads.Count; i++)
             (levelOfRow[i], column[i]) = Placed(term, reads[i].Coat, rows[i]);
-        return new RandomTerm(Terms[term].Name, levelOfRow, Math.Max(1, levels[term].Count), [column], prior, Terms[term].Shared);
+        return new RandomTerm(Terms[term].Name, levelOfRow, Math.Max(1, Count(term)), [column], prior, Terms[term].Shared);
     }
 
     /// <summary>One more reading as a row; levels that are new are numbered.</summary>
@@ -96,15 +101,35 @@ internal sealed class CoatLevels
     private (int Level, double Column) Placed(int term, CoatObservation coat, CoatColumns row)
     {
         var named = Terms[term].Level(coat);
-        var key = named ?? new Nameless(coat.Shop);
-        if (!levels[term].TryGetValue(key, out var level))
-            levels[term][key] = level = levels[term].Count;
-        return (level, named is null ? 0 : Terms[term].Column(row));
+        return (Number(term, named ?? new Nameless(coat.Shop)), named is null ? 0 : Terms[term].Column(row));
     }
 
-    private static string StrokesKey(CoatObservation coat) => coat.Emulsion.Family == EmulsionFamily.CapillaryFilm
-        ? "laid"
-        : string.Concat(coat.Strokes.Select(stroke => $"{(stroke.AfterDrying ? "|" : string.Empty)}{(stroke.Side == StrokeSide.Print ? 'P' : 'S')}{(stroke.Scrape ? "-" : string.Empty)}"));
+    private int Number(int term, object key)
+    {
+        if (!shared[term].TryGetValue(key, out var level) && !own[term].TryGetValue(key, out level))
+            own[term][key] = level = Count(term);
+        return level;
+    }
+
+    private static Dictionary<object, int>[] Empty() => [.. Terms.Select(_ => new Dictionary<object, int>())];
+
+    private static string StrokesKey(CoatObservation coat)
+    {
+        if (coat.Emulsion.Family == EmulsionFamily.CapillaryFilm)
+            return "laid";
+        Span<char> key = stackalloc char[3 * Math.Min(coat.Strokes.Count, LongestKey)];
+        var at = 0;
+        foreach (var stroke in coat.Strokes.Take(LongestKey))
+        {
+            if (stroke.AfterDrying)
+                key[at++] = '|';
+            key[at++] = stroke.Side == StrokeSide.Print ? 'P' : 'S';
+            if (stroke.Scrape)
+                key[at++] = '-';
+        }
+
+        return new string(key[..at]);
+    }
 
     private sealed record Nameless(string Shop);
 }
