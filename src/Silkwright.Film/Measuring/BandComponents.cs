@@ -29,6 +29,12 @@ internal sealed class BandComponents(Action<Blob> closed)
     /// <summary>Runs of the last row.</summary>
     public ReadOnlySpan<Run> LastRow => above.AsSpan(0, aboveCount);
 
+    /// <summary>Marks the components whose runs in the first row touch any pixel of a row above it.</summary>
+    public void MarkFirstRow(ReadOnlySpan<ulong> beside) => Mark(FirstRow, beside);
+
+    /// <summary>Marks the components whose runs in the last row touch any pixel of a row below it.</summary>
+    public void MarkLastRow(ReadOnlySpan<ulong> beside) => Mark(LastRow, beside);
+
     /// <summary>Labels given out so far.</summary>
     public int LabelCount => used;
 
@@ -77,6 +83,16 @@ internal sealed class BandComponents(Action<Blob> closed)
         blobs[label].Marked |= mark;
         seenAt[label] = row;
         here[hereCount++] = new Run(from, to, label);
+    }
+
+    private void Mark(ReadOnlySpan<Run> runs, ReadOnlySpan<ulong> beside)
+    {
+        foreach (var run in runs)
+        {
+            var (left, right) = (Math.Max(0, run.From - 1), Math.Min(64 * beside.Length, run.To + 1));
+            for (var word = left >> 6; word << 6 < right; word++)
+                blobs[Root(run.Label)].Marked |= (beside[word] & BitRow.Between(word, left, right)) != 0;
+        }
     }
 
     private int Join(int a, int b)

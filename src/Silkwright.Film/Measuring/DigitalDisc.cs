@@ -22,16 +22,20 @@ internal sealed class DigitalDisc
         {
             var dy = (2 * j) - (diameter - 1);
             var a = 0;
-            while (Square((2 * a) - (diameter - 1)) + Square(dy) > Square(diameter))
+            while (Squared((2 * a) - (diameter - 1)) + Squared(dy) > Squared(diameter))
                 a++;
             insets[j] = a;
         }
 
+        Square = diameter - (2 * Enumerable.Range(0, diameter).First(j => insets[j] <= j));
         Widths = [.. insets.Distinct().Order().Select(a => new RowGroup(a, diameter - (2 * a), [.. RowsOf(a)]))];
     }
 
     /// <summary>[px]</summary>
     public int Diameter { get; }
+
+    /// <summary>Side of the largest upright square in it. [px]</summary>
+    public int Square { get; }
 
     /// <summary>Rows of the box that have the same pixels.</summary>
     public RowGroup[] Widths { get; }
@@ -63,7 +67,7 @@ internal sealed class DigitalDisc
             !covered.AsSpan((y * Diameter) + insets[y], Diameter - (2 * insets[y])).Contains(false));
     }
 
-    private static int Square(int value) => value * value;
+    private static int Squared(int value) => value * value;
 
     private IEnumerable<int> RowsOf(int inset) => Enumerable.Range(0, Diameter).Where(j => insets[j] == inset);
 

@@ -24,7 +24,9 @@ internal sealed class DiscOpening
     /// <summary>Words that are worked on together: the longest vector.</summary>
     private const int Together = 8;
 
-    private const int MostTileRows = 256;
+    /// <summary>Rows of the largest tile; those of smaller ones divide it.</summary>
+    public const int MostTileRows = 256;
+
     private const int MostRows = MostTileRows + (2 * DigitalDisc.MostDiameter);
     private const int MostWindow = 128;
 
@@ -55,6 +57,17 @@ internal sealed class DiscOpening
 
     /// <summary>Rows of film a tile covers: more for larger discs, whose margins are worked on twice.</summary>
     public static int TileRows(int diameter) => diameter <= 20 ? 64 : diameter <= 64 ? 128 : MostTileRows;
+
+    /// <summary>Tiles that hold all pixels of a box: columns from <paramref name="left"/> up to but not <paramref name="right"/>, rows alike.</summary>
+    public static IEnumerable<OpeningTile> Tiles(int diameter, int left, int right, int top, int bottom)
+    {
+        var (words, rows, end) = (TileWords(diameter), TileRows(diameter), ((right - 1) >> 6) + 1);
+        for (var row = top; row < bottom; row += rows)
+        {
+            for (var word = left >> 6; word < end; word += words)
+                yield return new OpeningTile(word, Math.Min(words, end - word), row, Math.Min(rows, bottom - row));
+        }
+    }
 
     /// <summary>Works out one tile.</summary>
     /// <param name="bits">The film.</param>
@@ -125,6 +138,7 @@ internal sealed class DiscOpening
         all.AsSpan(0, window).Fill(top > 0 || bottom < rows ? 0 : ulong.MaxValue);
         all.AsSpan(0, left).Clear();
         all.AsSpan(right, window - right).Clear();
+        Span<ulong> room = stackalloc ulong[FilmBitmap.CellRows];
         for (var row = top; row < bottom;)
         {
             var cell = (firstRow + row) / FilmBitmap.CellRows;
@@ -133,7 +147,7 @@ internal sealed class DiscOpening
             for (var word = left; word < right; word++)
             {
                 var turn = gap ? firstWord + word == bits.Stride - 1 ? bits.LastMask : ulong.MaxValue : 0;
-                var words = bits.Cell(firstWord + word, cell, out var alike);
+                var words = bits.Cell(firstWord + word, cell, room, out var alike);
                 ref var into = ref source[(row * stride) + Pad + word];
                 if (words.IsEmpty)
                     Put(alike ^ turn, count, ref into, word);
@@ -208,6 +222,8 @@ internal sealed class DiscOpening
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool Try(DigitalDisc disc, int rows)
     {
+        if (!HoldsSquare(disc.Square, rows + disc.Diameter - 1))
+            return false;
         var (words, centre) = (to - from, (disc.Diameter - 1) / 2);
 
         // The columns: runs of 1, 2, 4 ... rows in opened as in a single row, and one overlap.
@@ -247,6 +263,24 @@ internal sealed class DiscOpening
 
         fitting[rows] = found;
         return found > 0;
+    }
+
+    /// <summary>Whether a square may lie in the source: one of some rows, as far apart as it is high, has a run as long.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private bool HoldsSquare(int side, int rows)
+    {
+        for (var y = side - 1; y < rows; y += side)
+        {
+            var row = source.AsSpan(y * stride, stride);
+            if (PackedRows.IsAll(row[(Pad + from)..(Pad + to)], 0))
+                continue;
+            var levels = BuildRuns(row, side, fitting: true);
+            AndShiftedLeft(Level(row, levels), 0, side - (1 << levels), work);
+            if (!PackedRows.IsAll(work.AsSpan(Pad + from, to - from), 0))
+                return true;
+        }
+
+        return false;
     }
 
     /// <summary>Clears bit x of fits row y unless the disc's box with its corner at (x, y) of the window lies in the source.</summary>

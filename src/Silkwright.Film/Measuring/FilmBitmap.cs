@@ -6,8 +6,8 @@ namespace Silkwright.Film.Measuring;
 
 /// <summary>A bitmap as large as a film, in cells of one word by <see cref="CellRows"/> rows; a cell that is all gap or all image takes no memory.</summary>
 /// <remarks>
-/// The leftmost pixel is in a word's highest bit; bits past the width are 0, so a cell at the film's right or lower edge is stored though it be all image.
-/// Several threads may write at once, each its own words.
+/// The leftmost pixel is in a word's highest bit; bits past the width are 0, so a cell at the film's right or lower edge is kept though it be all image. What is put in whole is kept as
+/// where it changes (<see cref="CodedCells"/>), what is written a word at a time plainly. Several threads may write at once, each its own words.
 /// </remarks>
 internal sealed class FilmBitmap
 {
@@ -18,18 +18,13 @@ internal sealed class FilmBitmap
     private const int Blank = 0;
     private const int Full = 1;
 
-    private const int FirstStored = 2;
+    private const int FirstPlain = 2;
 
-    /// <summary>Cells that are allocated together: 256 KiB.</summary>
-    private const int SlabCells = 1 << SlabBits;
-    private const int SlabBits = 9;
-
-    /// <summary>For each cell: blank, full, or where its words are.</summary>
+    /// <summary>For each cell: blank, full, from <see cref="FirstPlain"/> on the number of a plain cell, below 0 the complement of a coded one's place.</summary>
     private readonly int[] places;
-    private readonly ulong[]?[] slabs;
-    private readonly Stack<int> givenUp = new();
+    private readonly PlainCells plain;
+    private readonly CodedCells coded = new();
     private readonly Lock making = new();
-    private int stored = FirstStored;
 
     /// <summary>A blank one.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A side is not positive, or the bitmap is larger than a film may be.</exception>
@@ -42,7 +37,7 @@ internal sealed class FilmBitmap
         LastMask = (width & 63) == 0 ? ulong.MaxValue : ~(ulong.MaxValue >> (width & 63));
         CellsDown = (height + CellRows - 1) / CellRows;
         places = new int[Stride * CellsDown];
-        slabs = new ulong[]?[((places.Length + FirstStored) >> SlabBits) + 1];
+        plain = new PlainCells(places.Length);
     }
 
     /// <summary>[px]</summary>
@@ -78,22 +73,26 @@ internal sealed class FilmBitmap
     public ulong Word(int y, int word)
     {
         var place = places[(y / CellRows * Stride) + word];
-        return place >= FirstStored ? slabs[place >> SlabBits]![((place & (SlabCells - 1)) * CellRows) + (y % CellRows)] : place == Full ? ulong.MaxValue : 0;
+        return place >= FirstPlain ? plain[place - FirstPlain][y % CellRows] : place < 0 ? coded.Row(~place, y % CellRows) : place == Full ? ulong.MaxValue : 0;
     }
 
     /// <summary>A word to write.</summary>
-    public ref ulong Writable(int y, int word) => ref Stored(ref places[(y / CellRows * Stride) + word])[y % CellRows];
+    public ref ulong Writable(int y, int word) => ref Plain(ref places[(y / CellRows * Stride) + word])[y % CellRows];
 
     /// <summary>The words of a cell from the top down, or none where all are alike: then <paramref name="alike"/> says what they are.</summary>
-    public ReadOnlySpan<ulong> Cell(int word, int cellRow, out ulong alike)
+    /// <param name="word">Column of the cell.</param>
+    /// <param name="cellRow">Row of the cell.</param>
+    /// <param name="room">Room for <see cref="CellRows"/> words.</param>
+    /// <param name="alike">All clear or all set.</param>
+    public ReadOnlySpan<ulong> Cell(int word, int cellRow, Span<ulong> room, out ulong alike)
     {
         var place = places[(cellRow * Stride) + word];
         alike = place == Full ? ulong.MaxValue : 0;
-        return place >= FirstStored ? Words(place) : [];
+        return Words(place, room);
     }
 
-    /// <summary>Pixels of the cells that take memory. [px]</summary>
-    public long StoredPixels => 64L * CellRows * (Volatile.Read(ref stored) - FirstStored);
+    /// <summary>Memory of the cells that are not all alike. [byte]</summary>
+    public long KeptBytes => (sizeof(ulong) * CellRows * (long)plain.Taken) + coded.Bytes;
 
     /// <summary>Whether a whole row of cells is blank.</summary>
     public bool IsBlank(int cellRow) => !places.AsSpan(cellRow * Stride, Stride).ContainsAnyExcept(Blank);
@@ -128,8 +127,9 @@ internal sealed class FilmBitmap
     public long Count()
     {
         var count = 0L;
+        Span<ulong> room = stackalloc ulong[CellRows];
         foreach (var place in places)
-            count += place >= FirstStored ? BitRow.Count(Words(place)) : place == Full ? 64 * CellRows : 0;
+            count += place == Full ? 64 * CellRows : BitRow.Count(Words(place, room));
         return count;
     }
 
@@ -147,6 +147,18 @@ internal sealed class FilmBitmap
     {
         for (var i = 0; i < into.Length; i++)
             into[i] = Word(y, firstWord + i);
+    }
+
+    /// <summary>Copies a row of cells, row by row: <see cref="CellRows"/> rows of <see cref="Stride"/> words.</summary>
+    public void ReadCells(int cellRow, Span<ulong> into)
+    {
+        Span<ulong> room = stackalloc ulong[CellRows];
+        for (var word = 0; word < Stride; word++)
+        {
+            var words = Cell(word, cellRow, room, out var alike);
+            for (var row = 0; row < CellRows; row++)
+                into[(row * Stride) + word] = words.IsEmpty ? alike : words[row];
+        }
     }
 
     /// <summary>Sets pixels of a row from <paramref name="from"/> up to but not <paramref name="to"/>.</summary>
@@ -172,7 +184,7 @@ internal sealed class FilmBitmap
                 if (place == Full)
                     continue;
                 var (first, end) = (Math.Max(0, top - (cell * CellRows)), Math.Min(CellRows, bottom - (cell * CellRows)));
-                foreach (ref var row in Stored(ref place)[first..end])
+                foreach (ref var row in Plain(ref place)[first..end])
                     row |= bits;
             }
         }
@@ -186,41 +198,64 @@ internal sealed class FilmBitmap
     /// <param name="count">Rows.</param>
     public void Put(int word, int y, ReadOnlySpan<ulong> rows, int stride, int count)
     {
-        var into = Stored(ref places[(y / CellRows * Stride) + word])[(y % CellRows)..];
-        for (var i = 0; i < count; i++)
-            into[i] = rows[i * stride];
+        ref var place = ref places[(y / CellRows * Stride) + word];
+        if (place == Blank && (count == CellRows || y + count == Height) && y % CellRows == 0)
+        {
+            Span<ulong> whole = stackalloc ulong[CellRows];
+            whole[count..].Clear();
+            Copy(rows, whole);
+            if (coded.TryAdd(whole, out var at))
+            {
+                Volatile.Write(ref place, ~at);
+                return;
+            }
+        }
+
+        Copy(rows, Plain(ref place)[(y % CellRows)..]);
+
+        void Copy(ReadOnlySpan<ulong> from, Span<ulong> into)
+        {
+            for (var i = 0; i < count; i++)
+                into[i] = from[i * stride];
+        }
     }
 
     /// <summary>Makes a cell all image; it must have been blank and lie wholly on the film.</summary>
     public void Fill(int word, int cellRow) => places[(cellRow * Stride) + word] = Full;
 
-    /// <summary>Turns pixels round where another bitmap of the size is set.</summary>
+    /// <summary>Turns pixels round where another bitmap of the size is set. No other thread may write meanwhile.</summary>
     public void Turn(FilmBitmap where)
     {
+        Span<ulong> room = stackalloc ulong[CellRows];
         for (var i = 0; i < places.Length; i++)
         {
             if (where.places[i] == Blank)
                 continue;
-            var into = Stored(ref places[i]);
+            var turn = where.Words(where.places[i], room);
+            var into = Plain(ref places[i]);
             for (var row = 0; row < CellRows; row++)
-                into[row] ^= where.places[i] == Full ? ulong.MaxValue : where.Words(where.places[i])[row];
+                into[row] ^= turn.IsEmpty ? ulong.MaxValue : turn[row];
         }
+
+        Compact();
     }
 
-    /// <summary>Gives up the memory of cells that have become all clear or all set. No other thread may write meanwhile.</summary>
+    /// <summary>Makes the memory of plain cells that have been written as small as it can be. No other thread may write meanwhile.</summary>
     public void Compact()
     {
         for (var i = 0; i < places.Length; i++)
         {
-            var place = places[i];
-            if (place < FirstStored)
+            if (places[i] < FirstPlain)
                 continue;
-            var words = Words(place);
-            var alike = words[0];
-            if (alike is not (0 or ulong.MaxValue) || words.ContainsAnyExcept(alike))
+            var cell = places[i] - FirstPlain;
+            var words = plain[cell];
+            if (words[0] is 0 or ulong.MaxValue && !words.ContainsAnyExcept(words[0]))
+                places[i] = words[0] == 0 ? Blank : Full;
+            else if (coded.TryAdd(words, out var at))
+                places[i] = ~at;
+            else
                 continue;
-            places[i] = alike == 0 ? Blank : Full;
-            givenUp.Push(place);
+            plain.GiveUp(cell);
         }
     }
 
@@ -228,14 +263,25 @@ internal sealed class FilmBitmap
     public void Clear()
     {
         places.AsSpan().Clear();
-        givenUp.Clear();
-        stored = FirstStored;
+        plain.Clear();
+        coded.Clear();
     }
 
-    private Span<ulong> Stored(ref int place)
+    /// <summary>The words of a cell that are not all alike.</summary>
+    private ReadOnlySpan<ulong> Words(int place, Span<ulong> room)
+    {
+        if (place >= FirstPlain)
+            return plain[place - FirstPlain];
+        if (place >= 0)
+            return [];
+        coded.Read(~place, room);
+        return room;
+    }
+
+    private Span<ulong> Plain(ref int place)
     {
         var there = Volatile.Read(ref place);
-        return Words(there >= FirstStored ? there : Made(ref place));
+        return plain[(there >= FirstPlain ? there : Made(ref place)) - FirstPlain];
     }
 
     private int Made(ref int place)
@@ -243,19 +289,15 @@ internal sealed class FilmBitmap
         lock (making)
         {
             // Another thread may have made it while this one waited.
-            if (place >= FirstStored)
+            if (place >= FirstPlain)
                 return place;
-            if (!givenUp.TryPop(out var made))
-            {
-                made = stored++;
-                slabs[made >> SlabBits] ??= GC.AllocateUninitializedArray<ulong>(SlabCells * CellRows);
-            }
-
-            Words(made).Fill(place == Full ? ulong.MaxValue : 0);
-            Volatile.Write(ref place, made);
-            return made;
+            var made = plain.Take();
+            if (place < 0)
+                coded.Read(~place, plain[made]);
+            else
+                plain[made].Fill(place == Full ? ulong.MaxValue : 0);
+            Volatile.Write(ref place, made + FirstPlain);
+            return made + FirstPlain;
         }
     }
-
-    private Span<ulong> Words(int place) => slabs[place >> SlabBits].AsSpan((place & (SlabCells - 1)) * CellRows, CellRows);
 }

@@ -9,24 +9,11 @@ internal sealed class FilmCells
     private readonly int across;
     private readonly int down;
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public FilmCells(FilmBitmap bits)
     {
         (across, down) = (bits.Stride, bits.CellsDown);
         cells = new State[across * down];
-        for (var cell = 0; cell < down; cell++)
-        {
-            var rows = Math.Min(bits.Height - (cell * FilmBitmap.CellRows), FilmBitmap.CellRows);
-            for (var word = 0; word < across; word++)
-            {
-                var pixels = word == across - 1 ? bits.LastMask : ulong.MaxValue;
-                var words = bits.Cell(word, cell, out var alike);
-                cells[(cell * across) + word] = words.IsEmpty ? (alike == 0 ? State.Gap : State.Image)
-                    : !words[..rows].ContainsAnyExcept(pixels) ? State.Image
-                    : !words[..rows].ContainsAnyExcept(0UL) ? State.Gap
-                    : State.Both;
-            }
-        }
+        _ = Parallel.For(0, down, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, cell => ReadRow(bits, cell));
     }
 
     private enum State : byte
@@ -34,6 +21,22 @@ internal sealed class FilmCells
         Gap,
         Image,
         Both,
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void ReadRow(FilmBitmap bits, int cell)
+    {
+        Span<ulong> room = stackalloc ulong[FilmBitmap.CellRows];
+        var rows = Math.Min(bits.Height - (cell * FilmBitmap.CellRows), FilmBitmap.CellRows);
+        for (var word = 0; word < across; word++)
+        {
+            var pixels = word == across - 1 ? bits.LastMask : ulong.MaxValue;
+            var words = bits.Cell(word, cell, room, out var alike);
+            cells[(cell * across) + word] = words.IsEmpty ? (alike == 0 ? State.Gap : State.Image)
+                : !words[..rows].ContainsAnyExcept(pixels) ? State.Image
+                : !words[..rows].ContainsAnyExcept(0UL) ? State.Gap
+                : State.Both;
+        }
     }
 
     /// <summary>

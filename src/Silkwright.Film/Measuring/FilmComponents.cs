@@ -26,10 +26,10 @@ internal static class FilmComponents
     /// <param name="bits">As large as the film.</param>
     /// <param name="progress">Told the share done, 0 to 1.</param>
     /// <param name="cancel">Stops the work.</param>
-    /// <param name="mostMixedPixels">More in cells of both image and gap are refused.</param>
+    /// <param name="mostBytes">A film that takes more memory is refused.</param>
     /// <exception cref="Silkwright.Estimates.InputProblemException">The film is damaged, or more of it is mixed than is kept in memory.</exception>
     public static (long ImageArea, ComponentSet Image, ComponentSet Gap) Read(
-        IFilmSource film, FilmBitmap bits, IProgress<double>? progress, CancellationToken cancel, long mostMixedPixels = FilmLimits.MostMixedPixels) =>
+        IFilmSource film, FilmBitmap bits, IProgress<double>? progress, CancellationToken cancel, long mostBytes = FilmLimits.MostKeptBytes) =>
         Scan(
             bits.Height,
             BandRows(film),
@@ -47,7 +47,7 @@ internal static class FilmComponents
                         if (writer.Written == y)
                         {
                             band.MarkSpecks();
-                            if (bits.StoredPixels > mostMixedPixels)
+                            if (bits.KeptBytes > mostBytes)
                                 throw FilmProblems.TooMixed(film.Header.Name);
                         }
 

@@ -62,17 +62,22 @@ public static class FilmMeasurer
     private static FilmMeasurement Measure(
         FilmBitmap bits, long imageArea, ComponentSet image, ComponentSet gap, FilmHeader header, CancellationToken cancel)
     {
-        var (zones, mask) = HalftoneFinder.Find(bits, image, gap, header.Dpi, cancel);
         var cells = new FilmCells(bits);
+        IReadOnlyList<HalftoneZone> zones = [];
+        FilmBitmap? mask = null;
         FinestFeature? finestImage = null, finestGap = null;
         IReadOnlyList<WidthShare> widths = [];
         FilmLayout? layout = null;
 
-        // Each works on all cores, but not all the time: side by side they leave none idle.
+        // Each works on all cores, but not all the time: side by side they leave none idle. Only the searches wait for the halftones, where they do not look.
+        var together = new ParallelOptions { CancellationToken = cancel };
         Parallel.Invoke(
-            new ParallelOptions { CancellationToken = cancel },
-            () => finestGap = Finest(gap: true),
-            () => finestImage = Finest(gap: false),
+            together,
+            () =>
+            {
+                (zones, mask) = HalftoneFinder.Find(bits, image, gap, header.Dpi, cancel);
+                Parallel.Invoke(together, () => finestGap = Finest(gap: true), () => finestImage = Finest(gap: false));
+            },
             () => widths = WidthShares.Of(bits, cells, header.Dpi, cancel),
             () => layout = LayoutFinder.Of(bits, header.Dpi, cancel));
         return new FilmMeasurement

@@ -33,22 +33,18 @@ internal sealed class FinestSearch
     private static readonly int[] ScreenOf = new int[DigitalDisc.MostDiameter + 1];
 
     private readonly FilmBitmap bits;
-    private readonly bool gap;
-    private readonly FilmBitmap? mask;
     private readonly TileMap? open;
     private readonly double umPerPx;
-    private readonly FilmBitmap residue;
-    private readonly OpeningTiles tiles;
+    private readonly ResiduePieces residue;
     private readonly CancellationToken cancel;
     private readonly Dictionary<int, (TileMap Own, TileMap Any)> screened = [];
 
     public FinestSearch(FilmBitmap bits, FilmCells cells, bool gap, FilmBitmap? mask, double dpi, CancellationToken cancel)
     {
-        (this.bits, this.gap, this.mask, this.cancel) = (bits, gap, mask, cancel);
+        (this.bits, this.cancel) = (bits, cancel);
         umPerPx = 25400 / dpi;
         open = mask is null ? null : TileMap.NotHidden(bits, mask);
-        residue = new FilmBitmap(bits.Width, bits.Height);
-        tiles = new OpeningTiles(bits, cells, gap, cancel);
+        residue = new ResiduePieces(bits, new OpeningTiles(bits, cells, gap, cancel), mask, cancel);
     }
 
     /// <summary>The narrowest part; none where nothing is narrower than <see cref="FilmLimits.WidestPartUm"/>.</summary>
@@ -75,7 +71,7 @@ internal sealed class FinestSearch
 
         // What counts for a screening disc itself is among what it was found to remove when it screened smaller ones.
         var where = screen != w || screened.ContainsKey(w) ? Screened(screen).Own : open;
-        return where is { IsEmpty: true } ? [] : [.. Removed(w, where).Where(piece => Counts(piece, w))];
+        return where is { IsEmpty: true } ? [] : residue.Find(w, where, piece => Counts(piece, w));
     }
 
     /// <summary>Where a screening disc removes pieces that count for the diameters it screens, and where for any diameter.</summary>
@@ -84,20 +80,14 @@ internal sealed class FinestSearch
         if (!screened.TryGetValue(screen, out var where))
         {
             var only = IsAfterFirst(screen) ? Screened(FirstScreen).Any : open;
-            var pieces = Removed(screen, only).FindAll(piece => Counts(piece, LeastDiameter));
+            var touched = new TileMap(bits);
+            var pieces = residue.Find(screen, only, piece => Counts(piece, LeastDiameter), touched);
             var least = Enumerable.Range(LeastDiameter, screen - 1).First(v => Screen(v) == screen);
-            where = (ResiduePieces.Tiles(bits, residue, pieces.FindAll(piece => Counts(piece, least))), ResiduePieces.Tiles(bits, residue, pieces));
+            where = (touched.Within(pieces.FindAll(piece => Counts(piece, least))), touched.Within(pieces));
             screened[screen] = where;
         }
 
         return where;
-    }
-
-    /// <summary>Pieces that a disc removes, at least in the marked cells, and all that might count.</summary>
-    private List<Blob> Removed(int diameter, TileMap? only)
-    {
-        tiles.Fill(diameter, only, mask, residue);
-        return ResiduePieces.Find(bits, gap, residue, piece => Counts(piece, LeastDiameter), cancel);
     }
 
     /// <summary>Whether a piece is large and long enough, or a whole component, to make the film finer than a diameter.</summary>
@@ -111,7 +101,7 @@ internal sealed class FinestSearch
         {
             if (places.Count >= MostPlaces)
                 return;
-            var (x, y) = ResiduePieces.Place(residue, piece);
+            var (x, y) = residue.Place(w, piece);
             var place = new FilmPlace((x + 0.5) * umPerPx / 1000, (y + 0.5) * umPerPx / 1000, (w - 1) * umPerPx);
             if (!places.Exists(p => Square(p.XMm - place.XMm) + Square(p.YMm - place.YMm) < SamePlaceMm * SamePlaceMm))
                 places.Add(place);

@@ -1,25 +1,50 @@
+using System.Buffers;
+using System.Collections.Concurrent;
 using System.Numerics;
 
 namespace Silkwright.Film.Measuring;
 
-/// <summary>The 8-connected pieces of what an opening removed, each with whether it was a whole component.</summary>
-internal static class ResiduePieces
+/// <summary>The 8-connected pieces of what an opening removes, each with whether it was a whole component.</summary>
+/// <remarks>What is removed is put together band by band and forgotten again, so that of a large film only the bands at work take memory.</remarks>
+/// <param name="bits">The film.</param>
+/// <param name="tiles">Its openings.</param>
+/// <param name="mask">Parts of what is removed that do not count; none: all counts.</param>
+/// <param name="bandRows">Rows of a band, a multiple of <see cref="DiscOpening.MostTileRows"/>; the answer does not depend on it.</param>
+/// <param name="cancel">Stops the work.</param>
+internal sealed class ResiduePieces(FilmBitmap bits, OpeningTiles tiles, FilmBitmap? mask, int bandRows, CancellationToken cancel)
 {
-    private const int MostBands = 8;
+    private const int MostBands = 32;
 
-    /// <summary>The pieces that are wanted; one that touches what the opening left is <see cref="Blob.Marked"/>.</summary>
-    public static List<Blob> Find(FilmBitmap bits, bool gap, FilmBitmap residue, Predicate<Blob> wanted, CancellationToken cancel)
+    /// <summary>How far about a piece's centre is looked first. [px]</summary>
+    private const int LeastReach = 16;
+
+    private readonly ConcurrentBag<FilmBitmap> rooms = [];
+
+    public ResiduePieces(FilmBitmap bits, OpeningTiles tiles, FilmBitmap? mask, CancellationToken cancel)
+        : this(bits, tiles, mask, EvenBands(bits.Height), cancel)
     {
-        var cells = (bits.CellsDown + MostBands - 1) / MostBands;
-        var found = new List<Blob>[(bits.CellsDown + cells - 1) / cells];
+    }
+
+    /// <summary>The pieces that are wanted, at least those in the marked cells; one that touches what the opening left is <see cref="Blob.Marked"/>.</summary>
+    /// <param name="diameter">The disc's. [px]</param>
+    /// <param name="only">Cells that are looked at; none: all.</param>
+    /// <param name="wanted">Whether a piece is kept.</param>
+    /// <param name="touched">Gets a mark in every cell that any piece has a pixel in.</param>
+    public List<Blob> Find(int diameter, TileMap? only, Predicate<Blob> wanted, TileMap? touched = null)
+    {
+        var disc = new DigitalDisc(diameter);
+        var work = tiles.Tiles(diameter, only).ToLookup(tile => tile.Row / bandRows);
+        var found = new List<Blob>[(bits.Height + bandRows - 1) / bandRows];
         var bands = new BandComponents[found.Length];
         var cores = new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = Environment.ProcessorCount };
         _ = Parallel.For(0, bands.Length, cores, b =>
         {
             found[b] = [];
             bands[b] = new BandComponents(piece => Keep(piece, found[b]));
-            AddRows(bands[b], bits, gap, residue, b * cells, Math.Min(bits.CellsDown, (b + 1) * cells), cancel);
+            AddBand(bands[b], b * bandRows, disc, work[b], touched);
         });
+        for (var b = 1; b < bands.Length; b++)
+            MarkAcross(bands[b - 1], bands[b], b * bandRows);
         var seams = new List<Blob>();
         foreach (var piece in ComponentSeams.Join(bands))
             Keep(piece, seams);
@@ -32,93 +57,126 @@ internal static class ResiduePieces
         }
     }
 
-    private static void AddRows(BandComponents pieces, FilmBitmap bits, bool gap, FilmBitmap residue, int firstCell, int endCell, CancellationToken cancel)
+    /// <summary>The pixel that the disc removes nearest to the centre of one of its pieces, within the piece's box.</summary>
+    /// <remarks>It is opened again about there: that is less than to remember what was removed.</remarks>
+    public (int X, int Y) Place(int diameter, in Blob piece)
     {
-        var edges = new int[bits.Width + 2];
-        var touches = new bool[(bits.Width / 2) + 2];
-        for (var cell = firstCell; cell < endCell; cell++)
+        var disc = new DigitalDisc(diameter);
+        var (cx, cy) = (piece.SumX / piece.Area, piece.SumY / piece.Area);
+        for (var reach = LeastReach; ; reach *= 2)
         {
-            cancel.ThrowIfCancellationRequested();
-            var (top, bottom) = (cell * FilmBitmap.CellRows, Math.Min(bits.Height, (cell + 1) * FilmBitmap.CellRows));
-            if (residue.IsBlank(cell) && cell > firstCell && cell < endCell - 1)
+            var (left, right) = (Math.Max(piece.Left, (int)cx - reach), Math.Min(piece.Right, (int)cx + reach));
+            var (top, bottom) = (Math.Max(piece.Top, (int)cy - reach), Math.Min(piece.Bottom + 1, (int)cy + reach));
+            var residue = new FilmBitmap(bits.Width, bottom - top);
+            tiles.Fill(disc, DiscOpening.Tiles(diameter, left, right, top, bottom), mask, residue, top, null);
+            var (best, least) = ((piece.SeedX, piece.SeedY), double.MaxValue);
+            for (var y = top; y < bottom; y++)
             {
-                pieces.AddRow([], top);
-                continue;
+                for (var word = left >> 6; word << 6 < right; word++)
+                {
+                    for (var rest = residue.Word(y - top, word) & BitRow.Between(word, left, right); rest != 0; rest &= rest - 1)
+                    {
+                        var x = (word << 6) + 63 - BitOperations.TrailingZeroCount(rest);
+                        if (Square(x + 0.5 - cx) + Square(y + 0.5 - cy) is var d && d < least)
+                            (best, least) = ((x, y), d);
+                    }
+                }
             }
 
-            for (var y = top; y < bottom; y++)
+            // Outside the window nothing is nearer than its edge.
+            if (least <= Square(reach - 1) || (left == piece.Left && right == piece.Right && top == piece.Top && bottom == piece.Bottom + 1))
+                return best;
+        }
+    }
+
+    private static double Square(double value) => value * value;
+
+    private static int EvenBands(int height)
+    {
+        var blocks = (height + DiscOpening.MostTileRows - 1) / DiscOpening.MostTileRows;
+        return (blocks + MostBands - 1) / MostBands * DiscOpening.MostTileRows;
+    }
+
+    private void AddBand(BandComponents pieces, int top, DigitalDisc disc, IEnumerable<OpeningTile> work, TileMap? touched)
+    {
+        if (!work.Any())
+        {
+            pieces.AddRow([], top);
+            return;
+        }
+
+        if (!rooms.TryTake(out var residue))
+            residue = new FilmBitmap(bits.Width, bandRows);
+        residue.Clear();
+        tiles.Fill(disc, work, mask, residue, top, touched);
+        AddRows(pieces, residue, top, Math.Min(bandRows, bits.Height - top));
+        rooms.Add(residue);
+    }
+
+    private void AddRows(BandComponents pieces, FilmBitmap residue, int top, int rows)
+    {
+        var edges = ArrayPool<int>.Shared.Rent(bits.Width + 2);
+        var touches = ArrayPool<bool>.Shared.Rent((bits.Width / 2) + 2);
+        for (var y = 0; y < rows;)
+        {
+            cancel.ThrowIfCancellationRequested();
+            var end = Math.Min(rows, y + FilmBitmap.CellRows);
+            if (residue.IsBlank(y / FilmBitmap.CellRows) && y > 0 && end < rows)
+            {
+                pieces.AddRow([], top + y);
+                y = end;
+            }
+
+            for (; y < end; y++)
             {
                 var count = residue.Edges(y, edges);
                 for (var i = 0; i < count; i += 2)
-                    touches[i / 2] = Touches(bits, gap, residue, y, edges[i], edges[i + 1]);
-                pieces.AddRow(edges.AsSpan(0, count), y, touches);
-            }
-        }
-    }
-
-    /// <summary>Marks the cells that hold pixels of the pieces that are wanted, and perhaps some more.</summary>
-    public static TileMap Tiles(FilmBitmap film, FilmBitmap residue, IReadOnlyList<Blob> wanted)
-    {
-        var map = new TileMap(film);
-        var boxes = wanted.Sum(b => (long)b.Height * ((b.Width >> 6) + 2));
-        IEnumerable<Blob> parts = boxes <= (long)film.Stride * film.Height
-            ? wanted
-            : [new Blob { Right = residue.Width, Bottom = residue.Height - 1 }];
-        foreach (var blob in parts)
-        {
-            for (var y = blob.Top; y <= blob.Bottom; y++)
-            {
-                for (var word = blob.Left >> 6; word <= (blob.Right - 1) >> 6; word++)
-                {
-                    if (residue.Word(y, word) != 0)
-                        map.Mark(word, y);
-                }
+                    touches[i / 2] = Touches(residue, top, y, rows, edges[i], edges[i + 1]);
+                pieces.AddRow(edges.AsSpan(0, count), top + y, touches);
             }
         }
 
-        return map;
+        ArrayPool<int>.Shared.Return(edges);
+        ArrayPool<bool>.Shared.Return(touches);
     }
 
-    /// <summary>The residue's pixel nearest to the centre of a piece, within the piece's box.</summary>
-    public static (int X, int Y) Place(FilmBitmap residue, in Blob blob)
-    {
-        var (cx, cy) = (blob.SumX / blob.Area, blob.SumY / blob.Area);
-        var best = (X: blob.SeedX, Y: blob.SeedY);
-        var least = Distance2(best.X, best.Y, cx, cy);
-        foreach (var y in Enumerable.Range(blob.Top, blob.Height).OrderBy(y => Math.Abs(y + 0.5 - cy)))
-        {
-            var dy = y + 0.5 - cy;
-            if (dy * dy >= least)
-                break;
-            for (var word = blob.Left >> 6; word <= (blob.Right - 1) >> 6; word++)
-            {
-                for (var rest = residue.Word(y, word); rest != 0; rest &= rest - 1)
-                {
-                    var x = (word << 6) + 63 - BitOperations.TrailingZeroCount(rest);
-                    if (x >= blob.Left && x < blob.Right && Distance2(x, y, cx, cy) is var d && d < least)
-                        (best, least) = ((x, y), d);
-                }
-            }
-        }
-
-        return best;
-    }
-
-    private static double Distance2(int x, int y, double cx, double cy) => ((x + 0.5 - cx) * (x + 0.5 - cx)) + ((y + 0.5 - cy) * (y + 0.5 - cy));
-
-    private static bool Touches(FilmBitmap bits, bool gap, FilmBitmap residue, int y, int from, int to)
+    /// <summary>Whether a run of a band's residue has a pixel beside it, above or below it in the band that the opening left.</summary>
+    private bool Touches(FilmBitmap residue, int top, int y, int rows, int from, int to)
     {
         var (left, right) = (Math.Max(0, from - 1), Math.Min(bits.Width, to + 1));
-        for (var j = Math.Max(0, y - 1); j <= Math.Min(bits.Height - 1, y + 1); j++)
+        for (var j = Math.Max(0, y - 1); j <= Math.Min(rows - 1, y + 1); j++)
         {
             for (var word = left >> 6; word << 6 < right; word++)
             {
-                var set = bits.Word(j, word);
-                if (((gap ? ~set : set) & ~residue.Word(j, word) & BitRow.Between(word, left, right)) != 0)
+                if ((tiles.Opened(top + j, word) & ~residue.Word(j, word) & BitRow.Between(word, left, right)) != 0)
                     return true;
             }
         }
 
         return false;
+    }
+
+    /// <summary>Marks the pieces that touch, across the seam of two bands, what the opening left.</summary>
+    private void MarkAcross(BandComponents upper, BandComponents lower, int lowerTop)
+    {
+        if (upper.LastRow.IsEmpty && lower.FirstRow.Length == 0)
+            return;
+        upper.MarkLastRow(LeftIn(lowerTop, lower.FirstRow));
+        lower.MarkFirstRow(LeftIn(lowerTop - 1, upper.LastRow));
+    }
+
+    /// <summary>What the opening left of a row, from the runs of what it removed.</summary>
+    private ulong[] LeftIn(int y, ReadOnlySpan<BandComponents.Run> removed)
+    {
+        var left = new ulong[bits.Stride];
+        for (var word = 0; word < left.Length; word++)
+            left[word] = tiles.Opened(y, word);
+        foreach (var run in removed)
+        {
+            for (var word = run.From >> 6; word << 6 < run.To; word++)
+                left[word] &= ~BitRow.Between(word, run.From, run.To);
+        }
+
+        return left;
     }
 }

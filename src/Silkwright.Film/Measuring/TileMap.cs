@@ -20,13 +20,32 @@ internal sealed class TileMap(FilmBitmap film)
     public static TileMap NotHidden(FilmBitmap film, FilmBitmap mask)
     {
         var map = new TileMap(film);
+        Span<ulong> room = stackalloc ulong[CellRows];
         for (var cell = 0; cell < film.CellsDown; cell++)
         {
             var rows = Math.Min(CellRows, film.Height - (cell * CellRows));
             for (var word = 0; word < film.Stride; word++)
             {
-                var hidden = mask.Cell(word, cell, out var alike);
+                var hidden = mask.Cell(word, cell, room, out var alike);
                 map.cells[(cell * film.Stride) + word] = hidden.IsEmpty ? alike == 0 : hidden[..rows].ContainsAnyExcept(word == film.Stride - 1 ? film.LastMask : ulong.MaxValue);
+            }
+        }
+
+        return map;
+    }
+
+    /// <summary>The marked cells that the boxes of some pieces reach into, and perhaps some more.</summary>
+    public TileMap Within(IReadOnlyList<Blob> pieces)
+    {
+        if (pieces.Sum(piece => (long)(piece.Height + CellRows) * (piece.Width + 64)) > 16L * film.Width * film.Height)
+            return this;
+        var map = new TileMap(film);
+        foreach (var piece in pieces)
+        {
+            for (var cell = piece.Top / CellRows; cell <= piece.Bottom / CellRows; cell++)
+            {
+                var (from, length) = ((cell * film.Stride) + (piece.Left >> 6), ((piece.Right - 1) >> 6) + 1 - (piece.Left >> 6));
+                cells.AsSpan(from, length).CopyTo(map.cells.AsSpan(from, length));
             }
         }
 

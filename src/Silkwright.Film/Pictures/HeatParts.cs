@@ -47,8 +47,8 @@ internal sealed class HeatParts
 
     private void Fill(OpeningTiles tiles, FilmBitmap? mask, IReadOnlyList<DotShape> dots, double lineUm, double dotUm, FilmBitmap narrower, FilmBitmap near)
     {
-        tiles.Fill(Disc(lineUm), null, mask, narrower);
-        tiles.Fill(Disc(lineUm * NearFactor), null, mask, near);
+        tiles.Fill(Disc(lineUm), mask, narrower);
+        tiles.Fill(Disc(lineUm * NearFactor), mask, near);
         if (mask is null)
             return;
         var (least, most) = (Px(dotUm), Px(dotUm * NearFactor));

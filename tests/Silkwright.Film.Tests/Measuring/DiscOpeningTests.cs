@@ -46,12 +46,26 @@ public class DiscOpeningTests
         }
     }
 
+    /// <summary>Oracle: every upright square tried on the plain disc.</summary>
+    [Fact]
+    public void The_largest_square_in_a_disc_is_known()
+    {
+        for (var w = 1; w <= 60; w++)
+        {
+            var disc = PlainOpening.Disc(w).ToHashSet();
+            bool Holds(int side) => Enumerable.Range(0, w - side + 1).Any(x => Enumerable.Range(0, w - side + 1).Any(y =>
+                Enumerable.Range(0, side * side).All(k => disc.Contains((x + (k % side), y + (k / side))))));
+            var square = new DigitalDisc(w).Square;
+            Assert.True(Holds(square) && !Holds(square + 1), $"{square} in {w}");
+        }
+    }
+
     private static void Check(bool[,] pixels, int w, bool gap)
     {
         var bits = Bitmaps.Film(pixels);
         var residue = new FilmBitmap(bits.Width, bits.Height);
         var tiles = new OpeningTiles(bits, new FilmCells(bits), gap, CancellationToken.None);
-        tiles.Fill(w, null, null, residue);
+        tiles.Fill(w, null, residue);
         var expected = PlainOpening.Residue(pixels, !gap, w);
         Assert.Equal(expected, Bitmaps.Pixels(residue));
         Assert.Equal(expected.Cast<bool>().Count(b => b), tiles.Area(w));

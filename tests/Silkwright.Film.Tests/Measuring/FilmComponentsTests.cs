@@ -78,7 +78,7 @@ public class FilmComponentsTests
         Tiffs.Write(folder["a.tif"], Bitmaps.Random(new Random(46), 300, 900, 0.5, 3), 1, Compression.CCITTFAX4, Photometric.MINISWHITE, 20);
         using var film = FilmFile.Open(folder["a.tif"], new FilmOptions(1200));
         var bits = new FilmBitmap(film.Header.WidthPx, film.Header.HeightPx);
-        var refused = Assert.Throws<Estimates.InputProblemException>(() => FilmComponents.Read(film, bits, null, CancellationToken.None, mostMixedPixels: 100_000));
+        var refused = Assert.Throws<Estimates.InputProblemException>(() => FilmComponents.Read(film, bits, null, CancellationToken.None, mostBytes: 12_500));
         Assert.Equal("a.tif", refused.Problems[0].Where);
         Assert.Contains("lower resolution", refused.Problems[0].Remedy, StringComparison.Ordinal);
     }

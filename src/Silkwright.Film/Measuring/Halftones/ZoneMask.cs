@@ -10,23 +10,24 @@ internal static class ZoneMask
     /// <summary>A cell reaches this far from its site along rows and columns, whatever the angle: half its diagonal. What more it takes of its neighbours they cover themselves.</summary>
     private const double InnerReach = 0.71;
 
-    /// <summary>Sites after which cells that have become all mask give up their memory.</summary>
-    private const int SitesTogether = 65_536;
+    /// <summary>Sites, in the order of their rows, after which the mask is made small again.</summary>
+    private const int SitesTogether = 4096;
 
     public static void Draw(SiteMap map, IReadOnlyList<int> sites, FilmBitmap mask)
     {
-        for (var k = 0; k < sites.Count; k++)
+        foreach (var together in sites.Order().Chunk(SitesTogether))
         {
-            var (x, y) = map.At(sites[k]);
-            if (IsInner(map, sites[k]))
-                Square(mask, x, y, map.Lattice.Period * InnerReach);
-            else
-                Disc(mask, x, y, map.Lattice.Period * EdgeReach);
-            if ((k + 1) % SitesTogether == 0)
-                mask.Compact();
-        }
+            foreach (var site in together)
+            {
+                var (x, y) = map.At(site);
+                if (IsInner(map, site))
+                    Square(mask, x, y, map.Lattice.Period * InnerReach);
+                else
+                    Disc(mask, x, y, map.Lattice.Period * EdgeReach);
+            }
 
-        mask.Compact();
+            mask.Compact();
+        }
     }
 
     /// <summary>Whether all eight neighbours are in the same zone.</summary>

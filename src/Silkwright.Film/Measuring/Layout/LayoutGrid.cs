@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace Silkwright.Film.Measuring.Layout;
 
 /// <summary>How many pixels of each square cell print.</summary>
@@ -46,12 +48,19 @@ internal sealed class LayoutGrid
     private void CountRow(int cell)
     {
         var into = counts.AsSpan(cell * Across, Across);
-        var row = new ulong[bits.Stride];
-        for (var y = Top(cell); y < Top(cell + 1); y++)
+        var rows = ArrayPool<ulong>.Shared.Rent(FilmBitmap.CellRows * bits.Stride);
+        for (var y = Top(cell); y < Top(cell + 1);)
         {
-            bits.Read(y, 0, row);
-            for (var x = 0; x < into.Length; x++)
-                into[x] += BitRow.Count(row, Left(x), Left(x + 1));
+            var last = Math.Min(Top(cell + 1), ((y / FilmBitmap.CellRows) + 1) * FilmBitmap.CellRows);
+            bits.ReadCells(y / FilmBitmap.CellRows, rows);
+            for (; y < last; y++)
+            {
+                var row = rows.AsSpan(y % FilmBitmap.CellRows * bits.Stride, bits.Stride);
+                for (var x = 0; x < into.Length; x++)
+                    into[x] += BitRow.Count(row, Left(x), Left(x + 1));
+            }
         }
+
+        ArrayPool<ulong>.Shared.Return(rows);
     }
 }
