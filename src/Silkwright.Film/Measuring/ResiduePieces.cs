@@ -67,7 +67,7 @@ internal sealed class ResiduePieces(FilmBitmap bits, OpeningTiles tiles, FilmBit
         {
             var (left, right) = (Math.Max(piece.Left, (int)cx - reach), Math.Min(piece.Right, (int)cx + reach));
             var (top, bottom) = (Math.Max(piece.Top, (int)cy - reach), Math.Min(piece.Bottom + 1, (int)cy + reach));
-            var residue = new FilmBitmap(bits.Width, bottom - top);
+            var residue = Room(bottom - top);
             tiles.Fill(disc, DiscOpening.Tiles(diameter, left, right, top, bottom), mask, residue, top, null);
             var (best, least) = ((piece.SeedX, piece.SeedY), double.MaxValue);
             for (var y = top; y < bottom; y++)
@@ -82,6 +82,8 @@ internal sealed class ResiduePieces(FilmBitmap bits, OpeningTiles tiles, FilmBit
                     }
                 }
             }
+
+            rooms.Add(residue);
 
             // Outside the window nothing is nearer than its edge.
             if (least <= Square(reach - 1) || (left == piece.Left && right == piece.Right && top == piece.Top && bottom == piece.Bottom + 1))
@@ -105,12 +107,19 @@ internal sealed class ResiduePieces(FilmBitmap bits, OpeningTiles tiles, FilmBit
             return;
         }
 
-        if (!rooms.TryTake(out var residue))
-            residue = new FilmBitmap(bits.Width, bandRows);
-        residue.Clear();
+        var residue = Room(bandRows);
         tiles.Fill(disc, work, mask, residue, top, touched);
         AddRows(pieces, residue, top, Math.Min(bandRows, bits.Height - top));
         rooms.Add(residue);
+    }
+
+    /// <summary>A blank bitmap as wide as the film; it is given back to <see cref="rooms"/>.</summary>
+    private FilmBitmap Room(int rows)
+    {
+        if (!rooms.TryTake(out var room) || room.Height < rows)
+            room = new FilmBitmap(bits.Width, Math.Max(rows, bandRows));
+        room.Clear();
+        return room;
     }
 
     private void AddRows(BandComponents pieces, FilmBitmap residue, int top, int rows)
