@@ -4,4 +4,5 @@ namespace Silkwright.Film.Measuring;
 /// <param name="Count">Components larger than a speck.</param>
 /// <param name="Specks">Components of <see cref="FilmComponents.SpeckArea"/> px or less.</param>
 /// <param name="Dots">Those that fit a box of <see cref="DotShape.LongestSide"/> px, from the top down.</param>
-internal sealed record ComponentSet(long Count, long Specks, IReadOnlyList<DotShape> Dots);
+/// <param name="Crosses">Those of the image that are as large as a register mark and as empty, where the resolution is known.</param>
+internal sealed record ComponentSet(long Count, long Specks, IReadOnlyList<DotShape> Dots, IReadOnlyList<Blob> Crosses);

@@ -1,13 +1,17 @@
 namespace Silkwright.Film.Measuring;
 
 /// <summary>Counts finished components, and where the film itself is kept, keeps the dots and marks the specks.</summary>
-internal sealed class ComponentTally(SpeckMarks? specks)
+/// <param name="specks">Marks the specks; none where the film is not kept.</param>
+/// <param name="keeps">Components that are kept whole; none: none.</param>
+internal sealed class ComponentTally(SpeckMarks? specks, Predicate<Blob>? keeps = null)
 {
     public long Count { get; private set; }
 
     public long SpeckCount { get; private set; }
 
     public List<DotShape> Dots { get; } = [];
+
+    public List<Blob> Kept { get; } = [];
 
     /// <summary>A pixel of each speck that is not marked yet.</summary>
     public List<(int X, int Y)> Specks { get; } = [];
@@ -31,6 +35,8 @@ internal sealed class ComponentTally(SpeckMarks? specks)
         }
 
         Count++;
+        if (keeps is not null && keeps(blob))
+            Kept.Add(blob);
         if (specks is not null && blob.Width <= DotShape.LongestSide && blob.Height <= DotShape.LongestSide && Dots.Count < FilmComponents.MostDots)
         {
             Dots.Add(new DotShape(

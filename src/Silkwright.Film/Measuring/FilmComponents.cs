@@ -1,3 +1,4 @@
+using Silkwright.Film.Measuring.Layout;
 using Silkwright.Film.Readers;
 
 namespace Silkwright.Film.Measuring;
@@ -18,7 +19,7 @@ internal static class FilmComponents
     public static (long ImageArea, ComponentSet Image, ComponentSet Gap) Count(IFilmSource film, IProgress<double>? progress, CancellationToken cancel)
     {
         var rows = BandRows(film);
-        return Scan(film.Header.HeightPx, rows, film.Header.WidthPx, null, (first, count, _, sink) => film.ReadRuns(first, count, sink, cancel), progress, cancel);
+        return Scan(film.Header.HeightPx, rows, film.Header.WidthPx, null, null, (first, count, _, sink) => film.ReadRuns(first, count, sink, cancel), progress, cancel);
     }
 
     /// <summary>Reads a film once into a blank bitmap of its size, finds its components and takes the specks out of the bitmap.</summary>
@@ -35,6 +36,7 @@ internal static class FilmComponents
             BandRows(film),
             bits.Width,
             bits,
+            film.Header.Dpi,
             (first, count, band, sink) =>
             {
                 var writer = new CellRowWriter(bits);
@@ -60,17 +62,18 @@ internal static class FilmComponents
             cancel);
 
     /// <summary>Counts the components and takes the specks out of the bitmap: those of the image become gap and the other way round.</summary>
-    public static (ComponentSet Image, ComponentSet Gap) FindAndTakeOutSpecks(FilmBitmap bits, CancellationToken cancel) =>
-        FindAndTakeOutSpecks(bits, EvenBands(bits.Height), cancel);
+    public static (ComponentSet Image, ComponentSet Gap) FindAndTakeOutSpecks(FilmBitmap bits, double? dpi, CancellationToken cancel) =>
+        FindAndTakeOutSpecks(bits, dpi, EvenBands(bits.Height), cancel);
 
     /// <summary>The same with bands of a chosen height, each scanned on its own; the answer does not depend on it.</summary>
-    public static (ComponentSet Image, ComponentSet Gap) FindAndTakeOutSpecks(FilmBitmap bits, int bandRows, CancellationToken cancel)
+    public static (ComponentSet Image, ComponentSet Gap) FindAndTakeOutSpecks(FilmBitmap bits, double? dpi, int bandRows, CancellationToken cancel)
     {
         var (_, image, gap) = Scan(
             bits.Height,
             bandRows,
             bits.Width,
             bits,
+            dpi,
             (first, count, _, sink) =>
             {
                 var edges = new int[bits.Width + 2];
@@ -96,16 +99,17 @@ internal static class FilmComponents
     }
 
     private static (long ImageArea, ComponentSet Image, ComponentSet Gap) Scan(
-        int height, int bandRows, int width, FilmBitmap? bits, Action<int, int, ComponentBand, RunSink> read, IProgress<double>? progress, CancellationToken cancel)
+        int height, int bandRows, int width, FilmBitmap? bits, double? dpi, Action<int, int, ComponentBand, RunSink> read, IProgress<double>? progress, CancellationToken cancel)
     {
         var specks = bits is null ? null : new SpeckMarks(bits);
+        Predicate<Blob>? keeps = dpi is { } known ? blob => MarkShape.MayBe(blob, known) : null;
         var bands = new ComponentBand[(height + bandRows - 1) / bandRows];
         var done = 0;
         try
         {
             _ = Parallel.For(0, bands.Length, new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = Environment.ProcessorCount }, b =>
             {
-                var band = bands[b] = new ComponentBand(width, new ComponentTally(specks), new ComponentTally(specks));
+                var band = bands[b] = new ComponentBand(width, new ComponentTally(specks, keeps), new ComponentTally(specks));
                 var first = b * bandRows;
                 read(first, Math.Min(bandRows, height - first), band, (y, edges) =>
                 {
@@ -122,15 +126,15 @@ internal static class FilmComponents
             System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(failures.InnerExceptions[0]);
         }
 
-        var image = Gather([.. bands.Select(b => b.Image)], [.. bands.Select(b => b.ImageTally)], specks);
-        var gap = Gather([.. bands.Select(b => b.Gap)], [.. bands.Select(b => b.GapTally)], specks);
+        var image = Gather([.. bands.Select(b => b.Image)], [.. bands.Select(b => b.ImageTally)], specks, keeps);
+        var gap = Gather([.. bands.Select(b => b.Gap)], [.. bands.Select(b => b.GapTally)], specks, null);
         specks?.Apply();
         return (bands.Sum(b => b.ImageArea), image, gap);
     }
 
-    private static ComponentSet Gather(BandComponents[] bands, ComponentTally[] tallies, SpeckMarks? specks)
+    private static ComponentSet Gather(BandComponents[] bands, ComponentTally[] tallies, SpeckMarks? specks, Predicate<Blob>? keeps)
     {
-        var seams = new ComponentTally(specks);
+        var seams = new ComponentTally(specks, keeps);
         foreach (var blob in ComponentSeams.Join(bands))
             seams.Close(blob);
         seams.MarkSpecks();
@@ -145,6 +149,6 @@ internal static class FilmComponents
         // One order whatever the bands: lattices start from a dot, and a film's figures must not hang on how its strips were cut.
         dots.Sort();
         return new ComponentSet(
-            seams.Count + tallies.Sum(t => t.Count), seams.SpeckCount + tallies.Sum(t => t.SpeckCount), dots);
+            seams.Count + tallies.Sum(t => t.Count), seams.SpeckCount + tallies.Sum(t => t.SpeckCount), dots, [.. tallies.Append(seams).SelectMany(t => t.Kept).OrderBy(k => k.Top).ThenBy(k => k.Left)]);
     }
 }

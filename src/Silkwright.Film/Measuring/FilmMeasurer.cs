@@ -11,7 +11,7 @@ public static class FilmMeasurer
     /// <summary>
     /// This way of measuring. Raise it whenever a film would get other figures than before, so that figures kept from the old way are never shown.
     /// </summary>
-    public const string Version = "4";
+    public const string Version = "5";
 
     private const double ShareOfReading = 0.4;
 
@@ -55,7 +55,7 @@ public static class FilmMeasurer
     internal static FilmMeasurement Measure(FilmBitmap bits, FilmHeader header, CancellationToken cancel)
     {
         var imageArea = bits.Count();
-        var (image, gap) = FilmComponents.FindAndTakeOutSpecks(bits, cancel);
+        var (image, gap) = FilmComponents.FindAndTakeOutSpecks(bits, header.Dpi, cancel);
         return Measure(bits, imageArea, image, gap, header, cancel);
     }
 
@@ -79,7 +79,7 @@ public static class FilmMeasurer
                 Parallel.Invoke(together, () => finestGap = Finest(gap: true), () => finestImage = Finest(gap: false));
             },
             () => widths = WidthShares.Of(bits, cells, header.Dpi, cancel),
-            () => layout = LayoutFinder.Of(bits, header.Dpi, cancel));
+            () => layout = LayoutFinder.Of(bits, image.Crosses, header.Dpi, cancel));
         return new FilmMeasurement
         {
             File = header.Name,

@@ -57,7 +57,7 @@ public static class FilmSpots
     private static void TakeOutSpecks(PackedBitmap window, CancellationToken cancel)
     {
         var film = FilmBitmap.Of(window);
-        _ = FilmComponents.FindAndTakeOutSpecks(film, cancel);
+        _ = FilmComponents.FindAndTakeOutSpecks(film, null, cancel);
         for (var y = 0; y < window.Height; y++)
             film.Read(y, 0, window.Row(y));
     }

@@ -22,7 +22,7 @@ public class DistanceTransformTests
         var bits = Bitmaps.Film(Noise(seed, block, percent));
         var tiles = new OpeningTiles(bits, new FilmCells(bits), false, CancellationToken.None);
         Assert.Equal(removed, Diameters.Select(w => (int)tiles.Area(w)));
-        var (imageSet, gapSet) = FilmComponents.FindAndTakeOutSpecks(bits, CancellationToken.None);
+        var (imageSet, gapSet) = FilmComponents.FindAndTakeOutSpecks(bits, null, CancellationToken.None);
         Assert.Equal((image, gap), (imageSet.Count + imageSet.Specks, gapSet.Count + gapSet.Specks));
     }
 

@@ -17,7 +17,7 @@ public class FilmComponentsTests
             var pixels = Bitmaps.Random(
                 random, random.Next(1, 150), random.Next(1, 40), random.NextDouble(), random.Next(1, 5));
             var bits = Bitmaps.Film(pixels);
-            var (image, gap) = FilmComponents.FindAndTakeOutSpecks(bits, random.Next(1, 20), CancellationToken.None);
+            var (image, gap) = FilmComponents.FindAndTakeOutSpecks(bits, null, random.Next(1, 20), CancellationToken.None);
             var after = (bool[,])pixels.Clone();
             foreach (var (set, value) in new[] { (image, true), (gap, false) })
             {

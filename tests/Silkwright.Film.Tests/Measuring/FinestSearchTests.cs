@@ -15,7 +15,7 @@ public class FinestSearchTests
         {
             var pixels = Bitmaps.Random(random, random.Next(20, 130), random.Next(20, 60), random.NextDouble(), random.Next(2, 30));
             var bits = Bitmaps.Film(pixels);
-            _ = FilmComponents.FindAndTakeOutSpecks(bits, CancellationToken.None);
+            _ = FilmComponents.FindAndTakeOutSpecks(bits, null, CancellationToken.None);
             var cleaned = Bitmaps.Pixels(bits);
             foreach (var gap in new[] { false, true })
             {
@@ -78,7 +78,7 @@ public class FinestSearchTests
     private static Artwork.FinestFeature? Finest(bool gap, params FilmShape[] shapes)
     {
         var bits = FilmBitmap.Of(FilmMaker.Bits(new FilmRecipe("test.tif", 16, 20, 1200, shapes)));
-        _ = FilmComponents.FindAndTakeOutSpecks(bits, CancellationToken.None);
+        _ = FilmComponents.FindAndTakeOutSpecks(bits, null, CancellationToken.None);
         return new FinestSearch(bits, new FilmCells(bits), gap, null, 1200, CancellationToken.None).Find();
     }
 }

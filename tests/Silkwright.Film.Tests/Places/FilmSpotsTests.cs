@@ -45,7 +45,7 @@ public sealed class FilmSpotsTests
                 bits.Row(top + y).CopyTo(strip.Row(y));
         });
         var whole = FilmBitmap.Of(bits);
-        _ = FilmComponents.FindAndTakeOutSpecks(whole, Cancel);
+        _ = FilmComponents.FindAndTakeOutSpecks(whole, null, Cancel);
         bits = Bitmaps.From(Bitmaps.Pixels(whole));
         using var film = FilmFile.Open(path, new FilmOptions());
         for (var look = 0; look < 60; look++)

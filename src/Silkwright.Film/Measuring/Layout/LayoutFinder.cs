@@ -21,17 +21,25 @@ internal static class LayoutFinder
     /// <summary>Longest side of what may hold a mark. [mm] The largest mark and a cell on either side.</summary>
     private const double MostMm = 22;
 
-    public static FilmLayout Of(FilmBitmap bits, double dpi, CancellationToken cancel)
+    /// <param name="bits">The film.</param>
+    /// <param name="crosses">Its components that are as large and as empty as a mark.</param>
+    /// <param name="dpi">[1/in]</param>
+    /// <param name="cancel">Stops the work.</param>
+    public static FilmLayout Of(FilmBitmap bits, IReadOnlyList<Blob> crosses, double dpi, CancellationToken cancel)
     {
         var grid = new LayoutGrid(bits, dpi, cancel);
-        var groups = CellGroups.Of(grid);
-        var image = Box(groups);
-        var marks = new List<RegisterMark>();
+        var (cell, times) = (grid.CellMm, 1);
+        while (cell < LeastCellMm || Math.Max(grid.Across, grid.Down) > MostCells * times)
+            (cell, times) = (cell * 2, times * 2);
+        var coverage = Coverage(grid, times);
+        if (Box(CellGroups.Of(grid)) is not { } image)
+            return Layout([], null, null);
+        var marks = ConnectedMarks.TakeOut(bits, crosses.Where(c => IsInRim(c, image, grid)), grid, MostMarks, dpi, cancel);
         var rest = new List<CellGroup>();
-        foreach (var group in groups)
+        foreach (var group in CellGroups.Of(grid))
         {
             cancel.ThrowIfCancellationRequested();
-            var mark = marks.Count < MostMarks && MayBeMark(group, image!.Value, grid)
+            var mark = marks.Count < MostMarks && MayBeMark(group, image, grid)
                 ? MarkShape.In(bits, grid.Left(group.Left), grid.Top(group.Top), grid.Left(group.Right), grid.Top(group.Bottom), dpi)
                 : null;
             if (mark is null)
@@ -40,19 +48,25 @@ internal static class LayoutFinder
                 marks.Add(mark);
         }
 
-        var (cell, times) = (grid.CellMm, 1);
-        while (cell < LeastCellMm || Math.Max(grid.Across, grid.Down) > MostCells * times)
-            (cell, times) = (cell * 2, times * 2);
-        return new FilmLayout
+        return Layout(marks, image, Box(rest));
+
+        FilmLayout Layout(IReadOnlyList<RegisterMark> marks, CellGroup? image, CellGroup? artwork) => new()
         {
             CellMm = cell,
             Across = (grid.Across + times - 1) / times,
             Down = (grid.Down + times - 1) / times,
-            Coverage = Coverage(grid, times),
+            Coverage = coverage,
             Image = Millimetres(image, grid, dpi),
-            Artwork = Millimetres(Box(rest), grid, dpi),
+            Artwork = Millimetres(artwork, grid, dpi),
             Marks = marks,
         };
+    }
+
+    private static bool IsInRim(in Blob component, CellGroup image, LayoutGrid grid)
+    {
+        var (left, top, right, bottom) = (grid.Left(image.Left), grid.Top(image.Top), grid.Left(image.Right), grid.Top(image.Bottom));
+        return Math.Min(component.Left - left, right - component.Right) <= Rim * (right - left)
+            || Math.Min(component.Top - top, bottom - component.Bottom - 1) <= Rim * (bottom - top);
     }
 
     private static bool MayBeMark(CellGroup group, CellGroup image, LayoutGrid grid)

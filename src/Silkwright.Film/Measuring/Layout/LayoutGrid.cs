@@ -45,6 +45,21 @@ internal sealed class LayoutGrid
     /// <summary>First row of a cell, or one past the last of the cell above. [px]</summary>
     public int Top(int cell) => Math.Min(bits.Height, (int)Math.Round(cell * cellPx));
 
+    /// <summary>Takes the image's pixels in a rectangle out of the counts.</summary>
+    public void TakeOut(int left, int right, int top, int bottom)
+    {
+        for (var y = Cell(top); y < Down && Top(y) < bottom; y++)
+        {
+            for (var x = Cell(left); x < Across && Left(x) < right; x++)
+            {
+                for (var row = Math.Max(top, Top(y)); row < Math.Min(bottom, Top(y + 1)); row++)
+                    counts[(y * Across) + x] -= bits.Count(row, Math.Max(left, Left(x)), Math.Min(right, Left(x + 1)));
+            }
+        }
+
+        int Cell(int px) => Math.Max(0, (int)(px / cellPx) - 1);
+    }
+
     private void CountRow(int cell)
     {
         var into = counts.AsSpan(cell * Across, Across);

@@ -26,6 +26,19 @@ internal static class MarkShape
     /// <summary>Shares of the mark's half size between which every distance from the middle must print.</summary>
     private const double FromMiddle = 0.1, ToRim = 0.9;
 
+    /// <summary>How far a component's centre of gravity may lie from the middle of its box. [share of its size]</summary>
+    private const double MostOffMiddle = 0.08;
+
+    /// <summary>Whether a component's size, its share of its box and its centre let it be a mark.</summary>
+    public static bool MayBe(in Blob component, double dpi)
+    {
+        var (width, height) = (component.Width, component.Height);
+        var size = Math.Max(width, height);
+        return IsMarkSized(width, height, component.Area, 25.4 / dpi)
+            && Math.Abs((component.SumX / component.Area) - ((component.Left + component.Right) / 2.0)) <= MostOffMiddle * size
+            && Math.Abs((component.SumY / component.Area) - ((component.Top + component.Bottom + 1) / 2.0)) <= MostOffMiddle * size;
+    }
+
     /// <summary>The mark in a rectangle of the film; none where it holds something else.</summary>
     /// <param name="bits">The film.</param>
     /// <param name="left">[px]</param>
@@ -39,11 +52,8 @@ internal static class MarkShape
         var (pixels, box) = Pixels(bits, left, top, right, bottom);
         var (width, height) = (box.Right - box.Left, box.Bottom - box.Top);
         var size = Math.Max(width, height);
-        if (pixels.Count == 0 || size * mm < LeastMm || size * mm > MostMm || size > MostOblong * Math.Min(width, height)
-            || pixels.Count > MostFilled * width * height)
-        {
+        if (pixels.Count == 0 || !IsMarkSized(width, height, pixels.Count, mm))
             return null;
-        }
 
         var (x, y) = (pixels.Average(p => (double)p.X), pixels.Average(p => (double)p.Y));
         var (half, quarter) = (0, 0);
@@ -62,6 +72,12 @@ internal static class MarkShape
         return half >= least && quarter >= least && IsNear(bits, x, y, reach) && !rings.AsSpan(from, to - from).Contains(false)
             ? new RegisterMark((x + 0.5) * mm, (y + 0.5) * mm, size * mm)
             : null;
+    }
+
+    private static bool IsMarkSized(int width, int height, long area, double mm)
+    {
+        var size = Math.Max(width, height);
+        return size * mm >= LeastMm && size * mm <= MostMm && size <= MostOblong * Math.Min(width, height) && area <= MostFilled * width * height;
     }
 
     private static (List<(int X, int Y)> Pixels, (int Left, int Top, int Right, int Bottom) Box) Pixels(

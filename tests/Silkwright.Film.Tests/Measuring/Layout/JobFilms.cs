@@ -25,6 +25,8 @@ internal static class JobFilms
         var bits = FilmMaker.Bits(recipe);
         if (mirrored)
             bits = Mirrored(bits);
+        var film = Film.Measuring.FilmBitmap.Of(bits);
+        var (image, _) = Film.Measuring.FilmComponents.FindAndTakeOutSpecks(film, dpi, CancellationToken.None);
         return new FilmMeasurement
         {
             File = file,
@@ -36,7 +38,7 @@ internal static class JobFilms
             Specks = new FilmCounts(0, 0),
             ImageWidths = [],
             Halftones = [],
-            Layout = LayoutFinder.Of(Film.Measuring.FilmBitmap.Of(bits), dpi, CancellationToken.None),
+            Layout = LayoutFinder.Of(film, image.Crosses, dpi, CancellationToken.None),
         };
     }
 

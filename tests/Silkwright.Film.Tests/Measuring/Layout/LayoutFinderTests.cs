@@ -28,6 +28,32 @@ public class LayoutFinderTests
     public void Crosses_and_targets_are_marks_and_nothing_else_is(string shape, bool isMark) =>
         Assert.Equal(isMark ? 1 : 0, JobFilms.Draw(shape + "," + JobFilms.Heron).Layout!.Marks.Count);
 
+    /// <summary>A mark may stand half a millimetre beside artwork; where something reaches into its box it is none, and lettering is never one.</summary>
+    [Theory]
+    [InlineData("""{"register":[8,70,4]},{"rect":[12.5,20,180,110]}""", 1)]
+    [InlineData("""{"register":[8,70,4]},{"rect":[12.5,20,180,110]},{"line":[3,74.4,13,74.4],"lineMm":0.2}""", 1)]
+    [InlineData("""{"register":[8,70,4]},{"rect":[11,20,180,110]}""", 0)]
+    [InlineData("""{"rect":[40,20,140,80]},{"text":"XOXO OXOX XX OO","at":[40,112],"sizeMm":11,"light":true},{"text":"OOO","at":[4,40],"sizeMm":9,"light":true}""", 0)]
+    public void A_mark_near_artwork_is_found_where_nothing_reaches_into_its_box(string shapes, int marks)
+    {
+        var layout = JobFilms.Draw(shapes).Layout!;
+        Assert.Equal(marks, layout.Marks.Count);
+        if (marks > 0)
+        {
+            Assert.Equal(8, layout.Marks[0].XMm, 0.05);
+            Assert.Equal(70, layout.Marks[0].YMm, 0.05);
+            Assert.InRange(layout.Artwork!.LeftMm, layout.Image!.LeftMm, 13);
+        }
+    }
+
+    [Fact]
+    public void Artwork_beside_its_marks_is_boxed_without_them()
+    {
+        var artwork = JobFilms.Draw("""{"register":[8,70,4]},{"register":[100,8,4]},{"rect":[12.6,12.6,100,100]}""").Layout!.Artwork!;
+        Assert.Equal(12.6, artwork.LeftMm, 1.0);
+        Assert.Equal(12.6, artwork.TopMm, 1.0);
+    }
+
     /// <summary>A cross in the middle of the artwork is artwork.</summary>
     [Fact]
     public void A_cross_in_the_middle_is_no_register_mark() =>
