@@ -13,7 +13,7 @@ namespace Silkwright.Film.Measuring;
 /// <param name="cancel">Stops the work.</param>
 internal sealed class ResiduePieces(FilmBitmap bits, OpeningTiles tiles, FilmBitmap? mask, int bandRows, CancellationToken cancel)
 {
-    private const int MostBands = 32;
+    private const int MostBands = 12;
 
     /// <summary>How far about a piece's centre is looked first. [px]</summary>
     private const int LeastReach = 16;

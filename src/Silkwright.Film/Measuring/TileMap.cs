@@ -1,20 +1,23 @@
 namespace Silkwright.Film.Measuring;
 
-/// <summary>Parts of a film marked for work, cell by cell.</summary>
+/// <summary>Parts of a film marked for work, a bit for each cell.</summary>
+/// <remarks>Several threads may mark at once, each its own rows of cells.</remarks>
 internal sealed class TileMap(FilmBitmap film)
 {
     private const int CellRows = FilmBitmap.CellRows;
 
-    private readonly bool[] cells = new bool[film.Stride * film.CellsDown];
+    /// <summary>Words of a row of cells, the leftmost cell in the highest bit.</summary>
+    private readonly int across = (film.Stride + 63) >> 6;
+    private readonly ulong[] cells = new ulong[((film.Stride + 63) >> 6) * film.CellsDown];
 
     /// <summary>Nothing is marked.</summary>
-    public bool IsEmpty => !cells.AsSpan().Contains(true);
-
-    /// <summary>Marks the cells that hold a pixel of a row of words.</summary>
-    public void Mark(int word, int row) => cells[(row / CellRows * film.Stride) + word] = true;
+    public bool IsEmpty => !cells.AsSpan().ContainsAnyExcept(0UL);
 
     /// <summary>Whether a cell is marked.</summary>
-    public bool this[int word, int row] => cells[(row / CellRows * film.Stride) + word];
+    public bool this[int word, int row] => (cells[(row / CellRows * across) + (word >> 6)] & Bit(word)) != 0;
+
+    /// <summary>Marks the cells that hold a pixel of a row of words.</summary>
+    public void Mark(int word, int row) => cells[(row / CellRows * across) + (word >> 6)] |= Bit(word);
 
     /// <summary>The cells that a mask does not hide altogether.</summary>
     public static TileMap NotHidden(FilmBitmap film, FilmBitmap mask)
@@ -27,7 +30,8 @@ internal sealed class TileMap(FilmBitmap film)
             for (var word = 0; word < film.Stride; word++)
             {
                 var hidden = mask.Cell(word, cell, room, out var alike);
-                map.cells[(cell * film.Stride) + word] = hidden.IsEmpty ? alike == 0 : hidden[..rows].ContainsAnyExcept(word == film.Stride - 1 ? film.LastMask : ulong.MaxValue);
+                if (hidden.IsEmpty ? alike == 0 : hidden[..rows].ContainsAnyExcept(word == film.Stride - 1 ? film.LastMask : ulong.MaxValue))
+                    map.Mark(word, cell * CellRows);
             }
         }
 
@@ -44,8 +48,9 @@ internal sealed class TileMap(FilmBitmap film)
         {
             for (var cell = piece.Top / CellRows; cell <= piece.Bottom / CellRows; cell++)
             {
-                var (from, length) = ((cell * film.Stride) + (piece.Left >> 6), ((piece.Right - 1) >> 6) + 1 - (piece.Left >> 6));
-                cells.AsSpan(from, length).CopyTo(map.cells.AsSpan(from, length));
+                var (left, right) = (piece.Left >> 6, ((piece.Right - 1) >> 6) + 1);
+                for (var i = left >> 6; i << 6 < right; i++)
+                    map.cells[(cell * across) + i] |= cells[(cell * across) + i] & BitRow.Between(i, left, right);
             }
         }
 
@@ -102,4 +107,6 @@ internal sealed class TileMap(FilmBitmap film)
             }
         }
     }
+
+    private static ulong Bit(int word) => 1UL << (63 - (word & 63));
 }

@@ -119,7 +119,8 @@ internal static class LatticeGroups
         foreach (var m in members)
             (c, s) = (c + Math.Cos(4 * angle[m]), s + Math.Sin(4 * angle[m]));
         var direction = Math.Atan2(s, c) / 4;
-        var lengths = members.Select(m => period[m]).Order().ToArray();
+        var lengths = Array.ConvertAll(members, m => period[m]);
+        Array.Sort(lengths);
         var length = lengths[lengths.Length / 2];
         var local = new ScreenLattice(0, 0, length * Math.Cos(direction), length * Math.Sin(direction));
         var group = sets.Root(members[0]);
@@ -140,13 +141,9 @@ internal static class LatticeGroups
         }
 
         // Dots with all four neighbours are whole; those at an edge may be cut and off centre.
-        var points = new List<(double I, double J, double X, double Y)>();
-        foreach (var m in members)
-        {
-            if (sites[m] is { } site && near.AsSpan(4 * m, 4).IndexOf(-1) < 0)
-                points.Add((site.I, site.J, grid.Dots[m].X, grid.Dots[m].Y));
-        }
-
-        return points.Count < LeastDots / 3 ? null : new DotGroup(ScreenLattice.Fit(points), members);
+        var whole = Array.FindAll(members, m => sites[m] is not null && near.AsSpan(4 * m, 4).IndexOf(-1) < 0);
+        return whole.Length < LeastDots / 3
+            ? null
+            : new DotGroup(ScreenLattice.Fit(whole.Select(m => ((double)sites[m]!.Value.I, (double)sites[m]!.Value.J, (double)grid.Dots[m].X, (double)grid.Dots[m].Y))), members);
     }
 }

@@ -32,12 +32,12 @@ internal readonly record struct ScreenLattice(double OriginX, double OriginY, do
     }
 
     /// <summary>The lattice nearest to points whose sites are known, by least squares.</summary>
-    public static ScreenLattice Fit(IReadOnlyList<(double I, double J, double X, double Y)> points)
+    /// <param name="points">Gone through twice.</param>
+    public static ScreenLattice Fit(IEnumerable<(double I, double J, double X, double Y)> points)
     {
-        double mi = 0, mj = 0, mx = 0, my = 0;
+        double mi = 0, mj = 0, mx = 0, my = 0, n = 0;
         foreach (var (i, j, x, y) in points)
-            (mi, mj, mx, my) = (mi + i, mj + j, mx + x, my + y);
-        var n = points.Count;
+            (mi, mj, mx, my, n) = (mi + i, mj + j, mx + x, my + y, n + 1);
         (mi, mj, mx, my) = (mi / n, mj / n, mx / n, my / n);
         double a = 0, b = 0, square = 0;
         foreach (var (i, j, x, y) in points)

@@ -2,7 +2,9 @@
 namespace Silkwright.Film.Measuring.Halftones;
 
 /// <summary>Tones at the sites of a zone, smoothed by a plane through the sites about one.</summary>
-internal sealed class ToneField(int across)
+/// <param name="across">Sites of the lattice in a row.</param>
+/// <param name="down">Rows of sites.</param>
+internal sealed class ToneField(int across, int down)
 {
     /// <summary>Sites on either side that a plane is laid through.</summary>
     private const int Window = 2;
@@ -17,9 +19,9 @@ internal sealed class ToneField(int across)
     private const int EndSites = 8;
     private const double EndShare = 0.0005;
 
-    private readonly Dictionary<int, double> tones = [];
+    private readonly SiteValues<double> tones = new(across * down, double.NaN);
 
-    public bool Has(int site) => tones.ContainsKey(site);
+    public bool Has(int site) => Tone(site) is { };
 
     public void Add(int site, double tone) => tones[site] = tone;
 
@@ -28,21 +30,24 @@ internal sealed class ToneField(int across)
     /// <param name="least">Fewest sites of such a tail.</param>
     public (double Low, double High)? Ends(double share, int least)
     {
-        var sorted = tones.OrderBy(t => t.Value).ThenBy(t => t.Key).Select(t => t.Key).ToArray();
+        var sorted = tones.Given().Select(t => (t.Value, t.Site)).ToArray();
+        Array.Sort(sorted);
         var count = Math.Min(sorted.Length, Math.Max(least, (int)(share * sorted.Length)));
         var low = Smoothed(sorted[..count]);
         var high = Smoothed(sorted[^count..]);
         if (low.Length == 0 || high.Length == 0)
             return null;
-        var few = Math.Max(EndSites, (int)(EndShare * tones.Count));
+        var few = Math.Max(EndSites, (int)(EndShare * sorted.Length));
         return (low.Take(few).Average(), high.TakeLast(few).Average());
     }
 
-    private double[] Smoothed(IEnumerable<int> sites) =>
-        [.. sites.Select(s => Plane(s, TailWindow, LeastTailNeighbours)).OfType<double>().Order()];
+    private double[] Smoothed(IEnumerable<(double Tone, int Site)> tail) =>
+        [.. tail.Select(t => Plane(t.Site, TailWindow, LeastTailNeighbours)).OfType<double>().Order()];
 
     /// <summary>What the tones about a site let expect there.</summary>
     public double? Expected(int site) => Plane(site, Window, LeastNeighbours, withCentre: false);
+
+    private double? Tone(int site) => site >= 0 && site < tones.Length && tones[site] is var tone && !double.IsNaN(tone) ? tone : null;
 
     /// <summary>Least-squares plane t = a + b di + c dj at the site itself, or the mean where no slope is plain (F test).</summary>
     private double? Plane(int site, int window, int least, bool withCentre = true)
@@ -52,7 +57,7 @@ internal sealed class ToneField(int across)
         {
             for (var di = -window; di <= window; di++)
             {
-                if ((di == 0 && dj == 0 && !withCentre) || !tones.TryGetValue(site + (dj * across) + di, out var t))
+                if ((di == 0 && dj == 0 && !withCentre) || Tone(site + (dj * across) + di) is not { } t)
                     continue;
                 n++;
                 (si, sj, st) = (si + di, sj + dj, st + t);

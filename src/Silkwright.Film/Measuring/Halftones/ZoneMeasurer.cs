@@ -14,20 +14,22 @@ internal sealed class ZoneMeasurer(SiteMap map, IReadOnlyList<int> sites, DotSha
     /// <summary>Tone above which round dots come so near each other that they cannot be told from cut ones. [1]</summary>
     private const double MostToneOfCut = 0.68;
 
-    private readonly ToneField dotTones = new(map.Across);
-    private readonly ToneField holeTones = new(map.Across);
-    private readonly List<double> innerDots = [];
+    private readonly ToneField dotTones = new(map.Across, map.Down);
+    private readonly ToneField holeTones = new(map.Across, map.Down);
+    private readonly List<double> innerDots = new(sites.Count);
     private readonly List<double> innerHoles = [];
-    private readonly List<(double I, double J, double X, double Y)> points = [];
+
+    /// <summary>Sites whose dots the lattice is fitted to, and complements of those whose holes.</summary>
+    private readonly List<int> fitted = new(sites.Count);
     private long cutDots;
 
     /// <summary>The zone; none if it has no whole dots or holes enough to say anything.</summary>
     public HalftoneZone? Measure()
     {
         TakeInner();
-        if (points.Count < LatticeGroups.LeastDots / 3)
+        if (fitted.Count < LatticeGroups.LeastDots / 3)
             return null;
-        var lattice = ScreenLattice.Fit(points);
+        var lattice = ScreenLattice.Fit(fitted.Select(Point));
         TakeEdge();
         (double Low, double High)?[] tones = [dotTones.Ends(TailShare, LeastTail), holeTones.Ends(TailShare, LeastTail)];
         if (tones is [null, null])
@@ -58,6 +60,12 @@ internal sealed class ZoneMeasurer(SiteMap map, IReadOnlyList<int> sites, DotSha
         return values[(int)(0.01 * (values.Count - 1))];
     }
 
+    private (double I, double J, double X, double Y) Point(int fitted)
+    {
+        var (site, shift, shape) = fitted >= 0 ? (fitted, 0.0, dots[map.Dot(fitted)]) : (~fitted, 0.5, holes[map.Hole(~fitted)]);
+        return ((site % map.Across) + shift, (site / map.Across) + shift, shape.X, shape.Y);
+    }
+
     private void TakeInner()
     {
         var cell = map.Lattice.Period * map.Lattice.Period;
@@ -70,7 +78,7 @@ internal sealed class ZoneMeasurer(SiteMap map, IReadOnlyList<int> sites, DotSha
                 var dot = dots[map.Dot(site)];
                 innerDots.Add(dot.Diameter);
                 dotTones.Add(site, dot.Area / cell);
-                points.Add((site % map.Across, site / map.Across, dot.X, dot.Y));
+                fitted.Add(site);
             }
 
             // The hole right and down of the site is inner if the four sites about it are.
@@ -79,7 +87,7 @@ internal sealed class ZoneMeasurer(SiteMap map, IReadOnlyList<int> sites, DotSha
                 var hole = holes[map.Hole(site)];
                 innerHoles.Add(hole.Diameter);
                 holeTones.Add(site, 1 - (hole.Area / cell));
-                points.Add(((site % map.Across) + 0.5, (site / map.Across) + 0.5, hole.X, hole.Y));
+                fitted.Add(~site);
             }
         }
     }

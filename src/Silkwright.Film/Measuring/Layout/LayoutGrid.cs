@@ -1,5 +1,3 @@
-using System.Buffers;
-
 namespace Silkwright.Film.Measuring.Layout;
 
 /// <summary>How many pixels of each square cell print.</summary>
@@ -23,7 +21,13 @@ internal sealed class LayoutGrid
         cellPx = CellMm * dpi / 25.4;
         (Across, Down) = ((int)Math.Ceiling(bits.Width / cellPx), (int)Math.Ceiling(bits.Height / cellPx));
         counts = new int[Across * Down];
-        _ = Parallel.For(0, Down, new ParallelOptions { CancellationToken = cancel }, CountRow);
+        _ = Parallel.For(
+            0,
+            Down,
+            new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = Environment.ProcessorCount },
+            () => new ulong[FilmBitmap.CellRows * bits.Stride],
+            (cell, _, rows) => CountRow(cell, rows),
+            _ => { });
     }
 
     /// <summary>[mm]</summary>
@@ -60,10 +64,9 @@ internal sealed class LayoutGrid
         int Cell(int px) => Math.Max(0, (int)(px / cellPx) - 1);
     }
 
-    private void CountRow(int cell)
+    private ulong[] CountRow(int cell, ulong[] rows)
     {
         var into = counts.AsSpan(cell * Across, Across);
-        var rows = ArrayPool<ulong>.Shared.Rent(FilmBitmap.CellRows * bits.Stride);
         for (var y = Top(cell); y < Top(cell + 1);)
         {
             var last = Math.Min(Top(cell + 1), ((y / FilmBitmap.CellRows) + 1) * FilmBitmap.CellRows);
@@ -76,6 +79,6 @@ internal sealed class LayoutGrid
             }
         }
 
-        ArrayPool<ulong>.Shared.Return(rows);
+        return rows;
     }
 }

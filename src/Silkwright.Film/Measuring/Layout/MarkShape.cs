@@ -1,3 +1,4 @@
+using System.Numerics;
 using Silkwright.Artwork;
 
 namespace Silkwright.Film.Measuring.Layout;
@@ -49,27 +50,32 @@ internal static class MarkShape
     public static RegisterMark? In(FilmBitmap bits, int left, int top, int right, int bottom, double dpi)
     {
         var mm = 25.4 / dpi;
-        var (pixels, box) = Pixels(bits, left, top, right, bottom);
-        var (width, height) = (box.Right - box.Left, box.Bottom - box.Top);
-        var size = Math.Max(width, height);
-        if (pixels.Count == 0 || !IsMarkSized(width, height, pixels.Count, mm))
-            return null;
-
-        var (x, y) = (pixels.Average(p => (double)p.X), pixels.Average(p => (double)p.Y));
-        var (half, quarter) = (0, 0);
-        var rings = new bool[size];
-        var reach = (int)Math.Ceiling(Math.Max(LeastReachPx, LeastReachMm / mm));
-        foreach (var p in pixels)
+        var (area, sumX, sumY) = (0, 0.0, 0.0);
+        var box = (Left: right, Top: bottom, Right: left, Bottom: top);
+        foreach (var (px, py) in Pixels(bits, left, top, right, bottom))
         {
-            var (dx, dy) = (p.X - x, p.Y - y);
+            (area, sumX, sumY) = (area + 1, sumX + px, sumY + py);
+            box = (Math.Min(box.Left, px), Math.Min(box.Top, py), Math.Max(box.Right, px + 1), Math.Max(box.Bottom, py + 1));
+        }
+
+        var (width, height) = (box.Right - box.Left, box.Bottom - box.Top);
+        var (x, y) = (sumX / area, sumY / area);
+        var reach = (int)Math.Ceiling(Math.Max(LeastReachPx, LeastReachMm / mm));
+        if (area == 0 || !IsMarkSized(width, height, area, mm) || !IsNear(bits, x, y, reach))
+            return null;
+        var (half, quarter, size) = (0, 0, Math.Max(width, height));
+        var rings = new bool[size];
+        foreach (var (px, py) in Pixels(bits, left, top, right, bottom))
+        {
+            var (dx, dy) = (px - x, py - y);
             half += IsNear(bits, x - dx, y - dy, reach) ? 1 : 0;
             quarter += IsNear(bits, x - dy, y + dx, reach) ? 1 : 0;
             rings[Math.Min(size - 1, (int)Math.Sqrt((dx * dx) + (dy * dy)))] = true;
         }
 
-        var least = SameWhenTurned * pixels.Count;
+        var least = SameWhenTurned * area;
         var (from, to) = ((int)(FromMiddle * size / 2), (int)(ToRim * Math.Min(width, height) / 2));
-        return half >= least && quarter >= least && IsNear(bits, x, y, reach) && !rings.AsSpan(from, to - from).Contains(false)
+        return half >= least && quarter >= least && !rings.AsSpan(from, to - from).Contains(false)
             ? new RegisterMark((x + 0.5) * mm, (y + 0.5) * mm, size * mm)
             : null;
     }
@@ -80,23 +86,16 @@ internal static class MarkShape
         return size * mm >= LeastMm && size * mm <= MostMm && size <= MostOblong * Math.Min(width, height) && area <= MostFilled * width * height;
     }
 
-    private static (List<(int X, int Y)> Pixels, (int Left, int Top, int Right, int Bottom) Box) Pixels(
-        FilmBitmap bits, int left, int top, int right, int bottom)
+    private static IEnumerable<(int X, int Y)> Pixels(FilmBitmap bits, int left, int top, int right, int bottom)
     {
-        var pixels = new List<(int X, int Y)>();
-        var box = (Left: right, Top: bottom, Right: left, Bottom: top);
         for (var y = top; y < bottom; y++)
         {
-            for (var x = left; x < right; x++)
+            for (var word = left >> 6; word << 6 < right; word++)
             {
-                if (!bits[x, y])
-                    continue;
-                pixels.Add((x, y));
-                box = (Math.Min(box.Left, x), Math.Min(box.Top, y), Math.Max(box.Right, x + 1), Math.Max(box.Bottom, y + 1));
+                for (var rest = bits.Word(y, word) & BitRow.Between(word, left, right); rest != 0; rest &= rest - 1)
+                    yield return ((word << 6) + 63 - BitOperations.TrailingZeroCount(rest), y);
             }
         }
-
-        return (pixels, box);
     }
 
     /// <summary>A pixel at the place or within reach of it prints.</summary>
