@@ -11,7 +11,7 @@ namespace Silkwright.Records.Gauging;
 /// <summary>The gauge readings of each shop, append-only.</summary>
 public sealed class GaugingRecords(SilkwrightStore store)
 {
-    /// <summary>Keeps what was taken of a gauge's file; the same readings again are kept once.</summary>
+    /// <summary>Keeps what was taken of a gauge's file. The same file again is kept once; of one that has grown, rows that name screen, place and day are kept once too.</summary>
     /// <param name="file">The file as read.</param>
     /// <param name="source">Its name.</param>
     /// <param name="recordedBy">The person.</param>
@@ -19,11 +19,27 @@ public sealed class GaugingRecords(SilkwrightStore store)
     /// <param name="cancel">Stops the work.</param>
     /// <returns>The entries written, or those that the same readings made before.</returns>
     /// <exception cref="InputProblemException">Nobody is named, there is no such shop, or nothing was taken.</exception>
-    public Task<IReadOnlyList<KeptReading>> KeepFileAsync(GaugeFile file, string source, string recordedBy, string? shopKey = null, CancellationToken cancel = default)
+    public async Task<KeptBatch> KeepFileAsync(GaugeFile file, string source, string recordedBy, string? shopKey = null, CancellationToken cancel = default)
     {
         var key = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\n', file.Entries.Select(GaugingTables.Written)))));
         var flags = file.Flagged.ToLookup(flag => flag.Line, flag => flag.Problem.What);
-        return KeepAsync(file.Entries, source, recordedBy, key, shopKey, entry => flags[entry.Line].Any() ? string.Join(' ', flags[entry.Line]) : null, cancel);
+        var history = await HistoryAsync(shopKey, cancel);
+        var withdrawn = history.Select(entry => entry.Withdraws).OfType<int>().ToHashSet();
+        var known = history.Where(entry => entry.Reading is { Screen: not null, Place: not null, On: not null } && !withdrawn.Contains(entry.Number))
+            .GroupBy(entry => entry.Reading! with { Line = 0 }).ToDictionary(same => same.Key, same => new Queue<KeptReading>(same));
+        var (before, fresh) = (new List<KeptReading>(), new List<GaugeEntry>());
+        foreach (var entry in file.Entries)
+        {
+            if (known.TryGetValue(entry with { Line = 0 }, out var same) && same.TryDequeue(out var kept))
+                before.Add(kept);
+            else
+                fresh.Add(entry);
+        }
+
+        if (fresh.Count == 0 && before.Count > 0)
+            return new KeptBatch(before, New: 0);
+        var batch = await KeepAsync(fresh, source, recordedBy, key, shopKey, entry => flags[entry.Line].Any() ? string.Join(' ', flags[entry.Line]) : null, cancel);
+        return batch with { Readings = [.. before, .. batch.Readings] };
     }
 
     /// <summary>Keeps readings that were typed in.</summary>
@@ -34,7 +50,7 @@ public sealed class GaugingRecords(SilkwrightStore store)
     /// <param name="shopKey">None: the default shop.</param>
     /// <param name="cancel">Stops the work.</param>
     /// <exception cref="InputProblemException">Nobody is named, there is no such shop, or there are no readings.</exception>
-    public Task<IReadOnlyList<KeptReading>> KeepAsync(
+    public Task<KeptBatch> KeepAsync(
         IReadOnlyList<GaugeEntry> entries, string source, string recordedBy, string batchKey, string? shopKey = null, CancellationToken cancel = default) =>
         KeepAsync(entries, source, recordedBy, batchKey, shopKey, _ => null, cancel);
 
@@ -84,7 +100,7 @@ public sealed class GaugingRecords(SilkwrightStore store)
         return [.. history.Where(entry => !withdrawn.Contains(entry.Number)).Select(entry => entry.Reading).OfType<GaugeEntry>()];
     }
 
-    private async Task<IReadOnlyList<KeptReading>> KeepAsync(
+    private async Task<KeptBatch> KeepAsync(
         IReadOnlyList<GaugeEntry> entries, string source, string recordedBy, string batchKey, string? shopKey, Func<GaugeEntry, string?> flag, CancellationToken cancel)
     {
         DocumentFaults.ThrowIfNoIdempotencyKey(batchKey);
@@ -93,13 +109,13 @@ public sealed class GaugingRecords(SilkwrightStore store)
         if (entries.Count == 0)
             problems.Add("There are no readings to keep.", source, "Read a place first, or put right what was given back.");
         problems.ThrowIfAny();
-        return await WriteConflict.RetryAsync<IReadOnlyList<KeptReading>>(async () =>
+        return await WriteConflict.RetryAsync(async () =>
         {
             await using var context = store.CreateDbContext();
             var shop = await store.Shops.RequireKeyAsync(shopKey, cancel);
             var before = await context.GaugeReadings.AsNoTracking().Where(r => r.ShopKey == shop && r.BatchKey == batchKey).OrderBy(r => r.Number).ToListAsync(cancel);
             if (before.Count > 0)
-                return before;
+                return new KeptBatch(before, New: 0);
             var first = await NextAsync(context, shop, cancel);
             var now = store.Time.KeptNow();
             KeptReading[] kept = [.. entries.Select((entry, i) => new KeptReading
@@ -115,7 +131,7 @@ public sealed class GaugingRecords(SilkwrightStore store)
             })];
             context.AddRange(kept);
             _ = await context.SaveChangesAsync(cancel);
-            return kept;
+            return new KeptBatch(kept, kept.Length);
         });
     }
 

@@ -32,7 +32,8 @@ internal static class GaugeEndpoints
                 var (file, _) = await ReadAsync(request, cancel);
                 var kept = await records.KeepFileAsync(file, request.Query["source"].ToString() is { Length: > 0 } source ? source : "http", request.Query["by"].ToString(), cancel: cancel);
                 var document = GaugeReadDocument.Of(file);
-                document["kept"] = kept.Count;
+                document["kept"] = kept.New;
+                document["keptBefore"] = kept.Before;
                 return Documents.Ok(document);
             })
             .Accepts<string>("text/csv")

@@ -19,6 +19,9 @@ public sealed record MapForm
     /// <summary>Readings of one screen lie within this factor of each other. Common practice.</summary>
     private const double LikeFactor = 2.5;
 
+    /// <summary>What a screen's reading can be. [µm]</summary>
+    private const double LeastReadUm = -10, MostReadUm = InputLimits.MostEomUm + InputLimits.MostFabricUm;
+
     private static readonly string[] Described = ["screen", "operator", "trough", "emulsion", "count", "thread", "strokes", "on"];
 
     /// <summary>What was told about the coat, by field.</summary>
@@ -39,7 +42,7 @@ public sealed record MapForm
 
     public string Unit => InMil ? "mil" : "um";
 
-    public double? BareUm => Bare.Length == 0 ? null : Thickness(Bare, "bare", new ProblemList());
+    public double? BareUm => ReadBare(new ProblemList());
 
     public PlaceMap Map => new(ReadUm.ToDictionary(place => place.Key, place => place.Value - (BareUm ?? 0)));
 
@@ -48,15 +51,21 @@ public sealed record MapForm
 
     public static MapForm Of(IQueryCollection query, bool usUnits)
     {
+        var faults = new ProblemList();
+        if (query["unit"].ToString() is { Length: > 0 } other && other is not ("um" or "mil"))
+            faults.Add($"'{NearName.Shown(other)}' is not a unit taken here.", "unit", "Write um or mil.");
+        if (query["at"].ToString() is { Length: > 0 } chosen && PlaceOf(chosen) is null)
+            faults.Add($"There is no place '{NearName.Shown(chosen)}'.", "at", $"Choose one from 1 to {PlaceMap.Places}.");
         var form = new MapForm
         {
             About = Described.Select(name => KeyValuePair.Create(name, query[name].ToString().Trim())).Where(pair => pair.Value.Length > 0).ToDictionary(),
             InMil = query["unit"].ToString() is { Length: > 0 } unit ? unit == "mil" : usUnits,
             Bare = query["bare"].ToString().Trim(),
-            ReadUm = Places(query["p"].ToString()),
-            Chosen = int.TryParse(query["at"], NumberStyles.None, CultureInfo.InvariantCulture, out var at) && at is >= 1 and <= PlaceMap.Places ? at : null,
+            ReadUm = Places(query["p"].ToString(), faults),
+            Chosen = PlaceOf(query["at"].ToString()),
         };
-        return form.With(query[ReadingField].ToString().Trim());
+        _ = form.ReadBare(faults);
+        return faults.IsEmpty ? form.With(query[ReadingField].ToString().Trim()) : form with { Problems = faults.Problems };
     }
 
     /// <summary>The address of this state, with another place chosen.</summary>
@@ -110,7 +119,7 @@ public sealed record MapForm
             faults.Add($"{Show(um)} beside {Show(middle)}: it looks like the other unit.", where, "Switch the gauge, or choose its unit here, and read again.");
         else if (BareUm is { } bare && um < bare - SlipUm)
             faults.Add($"{Show(um)} is thinner than the bare mesh, {Show(bare)}.", where, "Set the gauge to zero, and read again; or mend the bare mesh.");
-        else if (um is <= -10 or > InputLimits.MostEomUm + InputLimits.MostFabricUm)
+        else if (um is not (> LeastReadUm and <= MostReadUm))
             faults.Add($"{Show(um)} is no thickness of a screen.", where, "Check the unit, and read again.");
     }
 
@@ -125,14 +134,28 @@ public sealed record MapForm
         return QuantityText.Read(char.IsDigit(plain[^1]) ? plain + Unit : plain, QuantityKind.Thickness, where, faults);
     }
 
-    private static Dictionary<int, double> Places(string text)
+    private double? ReadBare(ProblemList faults)
+    {
+        if (Bare.Length == 0 || Thickness(Bare, "bare", faults) is not { } um)
+            return null;
+        if (um is >= InputLimits.LeastFabricUm and <= InputLimits.MostFabricUm)
+            return um;
+        faults.Add($"{Show(um)} is no bare mesh.", "bare", $"Give its thickness, {Show(InputLimits.LeastFabricUm)} to {Show(InputLimits.MostFabricUm)}; leave it empty where the gauge shows emulsion over mesh.");
+        return null;
+    }
+
+    private static int? PlaceOf(string text) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var at) && at is >= 1 and <= PlaceMap.Places ? at : null;
+
+    private static Dictionary<int, double> Places(string text, ProblemList faults)
     {
         var places = new Dictionary<int, double>();
         foreach (var part in text.Split(',', StringSplitOptions.RemoveEmptyEntries))
         {
-            if (part.Split(':') is [var place, var um] && int.TryParse(place, NumberStyles.None, CultureInfo.InvariantCulture, out var at) && at is >= 1 and <= PlaceMap.Places
-                && double.TryParse(um, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value))
+            if (part.Split(':') is [var place, var um] && PlaceOf(place) is { } at && double.TryParse(um, NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
+                && value is > LeastReadUm and <= MostReadUm)
                 places[at] = value;
+            else
+                faults.AddOnce("Some of the places read can't be understood.", "p", "Write place:µm, as in 1:90.1,2:91.4; or start again.");
         }
 
         return places;

@@ -37,7 +37,7 @@ public static class CoatTable
         else if (rows.Count - 1 > MostRows)
             problems.Add($"It has {rows.Count - 1} rows.", where, $"Give {MostRows} at most: the latest.");
         problems.ThrowIfAny();
-        var header = SeparatedText.Header(rows[0], columns, where, problems);
+        var header = SeparatedText.Header(rows[0], columns, where, problems, isReading ? Optional : [.. Optional, "eomUm"]);
         problems.ThrowIfAny();
         var reader = new CoatRowReader(header, where, problems, isReading);
         CoatRow[] read = [.. rows.Skip(1).Select(reader.Row).OfType<CoatRow>()];

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json.Nodes;
 using Silkwright.Estimates;
 using Silkwright.Exposure;
@@ -41,7 +40,7 @@ public static class FitDocument
         {
             var at = header[column];
             var field = at < row.Fields.Count ? row.Fields[at].Trim() : "";
-            if (double.TryParse(field, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number is > 0 and < 1e6)
+            if (row.TryNumber(field, out var number) && number is > 0 and < 1e6)
                 return number;
             problems.Add(field.Length == 0 ? $"{column} is missing." : "This is no number above 0.", SeparatedText.Place(where, row.Line, at + 1), "Write a plain number with a point for decimals.");
             return 1;

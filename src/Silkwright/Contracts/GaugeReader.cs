@@ -23,7 +23,7 @@ public static class GaugeReader
         else if (rows.Count - 1 > MostRows)
             problems.Add($"It has {rows.Count - 1} readings.", where, $"Give {MostRows} at most at once.");
         problems.ThrowIfAny();
-        var columns = new GaugeColumns(rows[0].Fields);
+        var columns = new GaugeColumns(rows[0].Fields, i => SeparatedText.Place(where, rows[0].Line, i + 1), problems);
         string[] thicknesses = [.. GaugeRow.Thicknesses.Where(columns.Has)];
         if (thicknesses.Length == 0)
             problems.Add("No column holds a thickness.", SeparatedText.Place(where, rows[0].Line, 1), "Call it coated, bare or eom, with its unit: coated (um).");
@@ -52,6 +52,8 @@ public static class GaugeReader
             yield return new Note($"The file tells no unit: its numbers were taken as {unit}.");
         if (read.Any(row => row.HasComma))
             yield return new Note("A comma inside a number was read as the decimal sign.");
+        foreach (var (first, other, meaning) in columns.Twice)
+            yield return new Note($"{first} was read as the {meaning}, and {other} passed over.");
         if (!columns.Has("screen"))
             yield return new Note("No column names the screen: readings can't be paired or studied by screen.");
         if (!columns.Has("operator"))

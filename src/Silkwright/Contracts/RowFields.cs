@@ -19,7 +19,7 @@ internal sealed class RowFields(SeparatedRow row, Dictionary<string, int> header
     {
         if (Text(column) is not { } text)
             return null;
-        if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most)
+        if (row.TryNumber(text, out var number) && number >= least && number <= most)
             return number;
         Fault(column, string.Create(CultureInfo.InvariantCulture, $"'{Shown(text)}' is no number from {least} to {most}."), remedy);
         return null;

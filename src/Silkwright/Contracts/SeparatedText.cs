@@ -26,22 +26,33 @@ internal sealed class SeparatedText
         separator = SeparatorOf(text);
     }
 
-    /// <summary>Where each column stands; further ones are passed over.</summary>
+    /// <summary>Where each column stands; further ones are passed over, unless they look like a known one written wrong.</summary>
     /// <param name="row">The header.</param>
     /// <param name="columns">Those that must be there.</param>
     /// <param name="where">The file's name, for faults.</param>
-    /// <param name="problems">Takes the faults: a column missing, or there twice.</param>
-    public static Dictionary<string, int> Header(SeparatedRow row, IReadOnlyList<string> columns, string where, ProblemList problems)
+    /// <param name="problems">Takes the faults: a column missing, there twice, or written wrong.</param>
+    /// <param name="optional">Those that may be there.</param>
+    public static Dictionary<string, int> Header(SeparatedRow row, IReadOnlyList<string> columns, string where, ProblemList problems, IReadOnlyList<string>? optional = null)
     {
+        string[] known = [.. columns, .. optional ?? []];
         var header = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
         for (var i = 0; i < row.Fields.Count; i++)
         {
             var name = row.Fields[i].Trim();
-            if (!header.TryAdd(name, i) && columns.Contains(name, StringComparer.OrdinalIgnoreCase))
-                problems.Add($"The column {name.ToLowerInvariant()} is there twice.", Place(where, row.Line, i + 1), "Keep one of the two.");
+            if (!header.TryAdd(name, i) && name.Length > 0)
+                problems.Add($"The column {NearName.Shown(name)} is there twice.", Place(where, row.Line, i + 1), "Keep one of the two.");
         }
 
-        foreach (var missing in columns.Where(name => !header.ContainsKey(name)))
+        var meant = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var (name, at) in header.Where(column => !known.Contains(column.Key, StringComparer.OrdinalIgnoreCase)))
+        {
+            if (NearName.Of(name, known) is not { } near || header.ContainsKey(near))
+                continue;
+            problems.Add($"The column {NearName.Shown(name)} is not known and would be passed over.", Place(where, row.Line, at + 1), $"Write {near} if that is meant, or give it a name that is not so near.");
+            _ = meant.Add(near);
+        }
+
+        foreach (var missing in columns.Where(name => !header.ContainsKey(name) && !meant.Contains(name)))
             problems.Add($"There is no column {missing}.", Place(where, row.Line, row.Fields.Count + 1), $"The header is {string.Join(',', columns)}, separated by , or ;.");
         return header;
     }
@@ -103,7 +114,7 @@ internal sealed class SeparatedText
             fields.Add(at < text.Length && text[at] == '"' ? Quoted(fields.Count + 1) : Plain());
         while (Passes(separator));
         EndLine();
-        return new SeparatedRow(begins, fields);
+        return new SeparatedRow(begins, fields, separator);
     }
 
     private string Plain()

@@ -89,7 +89,7 @@ public static class SlabQuestion
         double Number(SeparatedRow row, int column, double least, double most)
         {
             var field = header[Columns[column]] < row.Fields.Count ? row.Fields[header[Columns[column]]].Trim() : "";
-            if (double.TryParse(field, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most)
+            if (row.TryNumber(field, out var number) && number >= least && number <= most)
                 return number;
             problems.Add(
                 field.Length == 0 ? $"{Columns[column]} is missing." : $"'{field}' is no number from {least.ToString(CultureInfo.InvariantCulture)} to {most.ToString(CultureInfo.InvariantCulture)}.",

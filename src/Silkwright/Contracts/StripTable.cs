@@ -23,7 +23,7 @@ public static class StripTable
         problems.ThrowIfAny();
         var inUnits = rows[0].Fields.Any(name => string.Equals(name.Trim(), "units", StringComparison.OrdinalIgnoreCase));
         var amount = inUnits ? "units" : "seconds";
-        var header = SeparatedText.Header(rows[0], [amount], where, problems);
+        var header = SeparatedText.Header(rows[0], [amount], where, problems, [.. Columns, "seconds", "units"]);
         if (inUnits && header.ContainsKey("seconds"))
             problems.Add("There are seconds and units.", where, "Keep the one that this machine counts; one is never the other.");
         if (rows.Count - 1 > ShopReader.MostReadings)

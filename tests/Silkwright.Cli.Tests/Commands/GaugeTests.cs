@@ -73,12 +73,27 @@ public sealed class GaugeTests
         var (data, back) = (Path.Combine(folder.Path, "data"), Path.Combine(folder.Path, "back.csv"));
         var store = await SilkwrightStore.OpenAsync(DataFolder.Open(data), TimeProvider.System, Cancel);
         _ = await store.Shops.SaveAsync("quay", """{ "name": "Quay" }""", "Ines", "First look round", cancel: Cancel);
-        for (var i = 0; i < 2; i++)
-            Assert.Equal(0, (await ShellRun.Of("gauge", "read", History, "--data", data, "--by", "Ines", "--given-back", back)).ExitCode);
+        foreach (var says in new[] { "100 new, 0 kept before.", "0 new, 100 kept before" })
+        {
+            var run = await ShellRun.Of("gauge", "read", History, "--data", data, "--by", "Ines", "--given-back", back);
+            Assert.Equal(0, run.ExitCode);
+            Assert.Contains(says, run.Output, StringComparison.Ordinal);
+        }
+
         Assert.Equal(3, (await File.ReadAllLinesAsync(back, Cancel)).Length);
         var kept = (await ShellRun.Of("gauge", "chart", "--data", data, "--json")).Document;
         var told = (await ShellRun.Of("gauge", "chart", History, "--json")).Document;
         Assert.Equal(told["says"]!.ToJsonString(), kept["says"]!.ToJsonString());
+    }
+
+    [Fact]
+    public async Task A_file_of_which_nothing_was_taken_ends_with_2_and_its_rows_are_told()
+    {
+        using var folder = new TemporaryFolder();
+        var run = await ShellRun.Of("gauge", "read", folder.Write("none.csv", "screen,coated (um)\nS-1,many\nS-2,few\n"));
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("given back", run.Output, StringComparison.Ordinal);
+        Assert.Contains("No reading of the file was taken", run.Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -27,11 +27,12 @@ public sealed class KeepingReadings
         var file = GaugeReader.Read(File, "f.csv");
         var kept = await records.KeepFileAsync(file, "f.csv", "Ines", cancel: Cancel);
         var again = await records.KeepFileAsync(file, "renamed.csv", "Bram", cancel: Cancel);
-        Assert.Equal([1, 2, 3], kept.Select(reading => reading.Number));
-        Assert.Equal(kept, again);
+        Assert.Equal([1, 2, 3], kept.Readings.Select(reading => reading.Number));
+        Assert.Equal(kept.Readings, again.Readings);
+        Assert.Equal((3, 0, 0, 3), (kept.New, kept.Before, again.New, again.Before));
         Assert.Equal(file.Entries, await records.EntriesAsync(cancel: Cancel));
-        Assert.NotNull(kept[1].Flag);
-        Assert.Null(kept[0].Flag);
+        Assert.NotNull(kept.Readings[1].Flag);
+        Assert.Null(kept.Readings[0].Flag);
     }
 
     [Theory]
@@ -57,6 +58,29 @@ public sealed class KeepingReadings
         var records = temporary.Store.Gauging;
         await Task.WhenAll(Enumerable.Range(0, 8).Select(i => records.KeepAsync([new GaugeEntry { EomUm = i }, new GaugeEntry { EomUm = i + 0.5 }], "page", "Ines", $"k{i}", cancel: Cancel)));
         Assert.Equal(16, (await records.EntriesAsync(cancel: Cancel)).Select(entry => entry.EomUm).Distinct().Count());
+    }
+
+    /// <summary>A gauge goes on writing into its file; a reading taken back may be kept again.</summary>
+    [Fact]
+    public async Task Of_a_file_that_has_grown_only_the_new_rows_are_kept()
+    {
+        await using var temporary = await OpenWithShopAsync();
+        var records = temporary.Store.Gauging;
+        _ = await records.KeepFileAsync(GaugeReader.Read(File, "f.csv"), "f.csv", "Ines", cancel: Cancel);
+        var grown = await records.KeepFileAsync(GaugeReader.Read(File + "S-2,1,Ines,round,Wren 47,61,64,P S,2026-11-25,99,87\n", "f.csv"), "f.csv", "Ines", cancel: Cancel);
+        Assert.Equal((1, 3), (grown.New, grown.Before));
+        Assert.Equal(4, (await records.EntriesAsync(cancel: Cancel)).Count);
+        await records.WithdrawAsync(1, "Bram", "by mistake", cancel: Cancel);
+        Assert.Equal((1, 3), await records.KeepFileAsync(GaugeReader.Read(File + "S-2,1,Ines,round,Wren 47,61,64,P S,2026-11-25,99,87\nS-3,2,Ines,round,Wren 47,61,64,P S,2026-11-25,99,87\n", "f.csv"), "f.csv", "Ines", cancel: Cancel) is var last ? (last.New - 1, last.Before) : default);
+    }
+
+    [Fact]
+    public async Task Readings_that_name_no_place_and_day_are_kept_whatever_they_read()
+    {
+        await using var temporary = await OpenWithShopAsync();
+        var records = temporary.Store.Gauging;
+        _ = await records.KeepFileAsync(GaugeReader.Read("screen,eom (um)\nS-1,12\nS-1,13\n", "f.csv"), "f.csv", "Ines", cancel: Cancel);
+        Assert.Equal(2, (await records.KeepFileAsync(GaugeReader.Read("screen,eom (um)\nS-1,12\nS-1,14\n", "g.csv"), "g.csv", "Ines", cancel: Cancel)).New);
     }
 
     [Fact]

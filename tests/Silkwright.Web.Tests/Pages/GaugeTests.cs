@@ -38,6 +38,21 @@ public sealed class GaugeTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.Contains("value=\"1:90.1,2:91.4,3:89.8\"", page, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("/gauge?bare=NaN&unit=um", "bare")]
+    [InlineData("/gauge?bare=-78&unit=um", "bare")]
+    [InlineData("/gauge?bare=5&unit=um", "is no bare mesh")]
+    [InlineData("/gauge?unit=furlong", "'furlong' is not a unit")]
+    [InlineData("/gauge?unit=um&at=12", "no place '12'")]
+    [InlineData("/gauge?unit=um&p=1:ninety", "can't be understood")]
+    [InlineData("/gauge?unit=um&p=1:1e300", "can't be understood")]
+    public async Task Nonsense_in_the_address_is_told(string address, string says)
+    {
+        var answer = await web.Browser.GetAsync(address, Cancel);
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Contains(says, WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync(Cancel)), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task An_uneven_coat_names_the_place_to_read_again()
     {

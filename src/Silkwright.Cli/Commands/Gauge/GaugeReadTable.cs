@@ -2,6 +2,7 @@ using System.Globalization;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
 using Silkwright.Gauging;
+using Silkwright.Records.Gauging;
 using Spectre.Console;
 
 namespace Silkwright.Cli.Commands.Gauge;
@@ -9,7 +10,7 @@ namespace Silkwright.Cli.Commands.Gauge;
 /// <summary>What a gauge's file held, for people.</summary>
 internal static class GaugeReadTable
 {
-    public static void Print(GaugeFile file, IAnsiConsole console)
+    public static void Print(GaugeFile file, KeptBatch? kept, IAnsiConsole console)
     {
         var table = new Table { Border = TableBorder.Simple }.AddColumns("screen", "readings", "coated", "bare", "over mesh");
         foreach (var screen in file.Entries.GroupBy(entry => entry.Screen ?? ""))
@@ -20,6 +21,8 @@ internal static class GaugeReadTable
 
         console.Write(table);
         PrintRefusals(file, console);
+        if (kept is not null)
+            Prose.Write(console, "Kept: ", kept.Said);
         Notes.Print(file.Notes, console);
     }
 

@@ -1,9 +1,11 @@
 using System.CommandLine;
 using System.Text;
+using System.Text.Json.Nodes;
 using Silkwright.Cli.Commands.Screen;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
+using Silkwright.Records.Gauging;
 
 namespace Silkwright.Cli.Commands.Gauge;
 
@@ -38,22 +40,34 @@ internal static class GaugeReadVerb
             if (parse.GetValue(back) is { } target)
                 OutputFile.RefuseInput(target, path, "--given-back");
             var read = await GaugeCommand.ReadAsync(path, parse.GetValue(unit), GaugeCommand.Bare(parse.GetValue(bare)), cancel);
-            if (parse.GetValue(data) is { } folder)
+            KeptBatch? kept = null;
+            if (parse.GetValue(data) is { } folder && read.Entries.Count > 0)
             {
                 if (parse.GetValue(by) is not { } person)
                     throw new InputProblemException(new Problem("Nobody is named.", "--by", "Give the name of the person who keeps the readings."));
                 var store = await ScreenCommand.OpenAsync(folder, surroundings, cancel);
-                _ = await store.Gauging.KeepFileAsync(read, Path.GetFileName(path), person, cancel: cancel);
+                kept = await store.Gauging.KeepFileAsync(read, Path.GetFileName(path), person, cancel: cancel);
             }
 
             if (parse.GetValue(back) is { } given && read.Refused.Count > 0)
                 await OutputFile.WriteAsync(given, Encoding.UTF8.GetBytes(read.RefusedText), cancel);
             if (parse.GetValue(json))
-                Answer.WriteJson(GaugeReadDocument.Of(read), surroundings);
+                Answer.WriteJson(Document(read, kept), surroundings);
             else
-                GaugeReadTable.Print(read, Answer.Console(surroundings));
-            return ExitCode.Done;
+                GaugeReadTable.Print(read, kept, Answer.Console(surroundings));
+            if (read.Entries.Count > 0)
+                return ExitCode.Done;
+            await surroundings.Error.WriteLineAsync("No reading of the file was taken, and nothing was kept: put right what is given back, and read it again.");
+            return ExitCode.BadInput;
         });
         return verb;
+    }
+
+    private static JsonObject Document(GaugeFile read, KeptBatch? kept)
+    {
+        var document = GaugeReadDocument.Of(read);
+        document.AddIfThere("kept", kept?.New);
+        document.AddIfThere("keptBefore", kept?.Before);
+        return document;
     }
 }
