@@ -18,9 +18,9 @@ internal static class CoatEndpoints
             ["readings", "cases", "without", "experience"],
             (body, cancel) => CoatDocument.Of(CoatQuestion.Answer(Readings(body), CoatTable.Cases(Table(body, "cases"), "cases"), Names(body, "without"), Experience(body), cancel)));
         Post(api, "/coat/aim", "The shortest strokes for a wanted thickness, with the chance to land and the emulsion it takes",
-            $"Body: {{\"readings\": a table as one text?, and as texts {string.Join(", ", CoatAimQuestion.Fields.Select(field => field.Name))}; \"experience\": [silkwright/coat-experience/1 documents]?}}.",
-            ["readings", "experience", .. CoatAimQuestion.Fields.Select(field => field.Name)],
-            (body, cancel) => CoatAimDocument.Of(CoatAimQuestion.Answer(Given(body), body["readings"] is null ? [] : Readings(body), Experience(body), cancel)));
+            $"Body: {{\"readings\": a table as one text?, and as texts {string.Join(", ", CoatAimQuestion.Fields.Select(field => field.Name))}; \"experience\": [silkwright/coat-experience/1 documents]?}}. \"keptShop\": true in place of readings: out of the people, troughs and readings of the shop kept here, as /coat answers.",
+            ["readings", "experience", "keptShop", .. CoatAimQuestion.Fields.Select(field => field.Name)],
+            AimAsync);
         Post(api, "/coat/next", "The coat that, read now, tells most of the coats to come",
             "Body: {\"readings\": a table as one text, \"cases\": a table as one text, \"experience\": [silkwright/coat-experience/1 documents]?}.",
             ["readings", "cases", "experience"],
@@ -92,6 +92,16 @@ internal static class CoatEndpoints
         throw new InputProblemException(new Problem("This must be a list of names.", name, "Write it as [\"one shop\", \"another\"]."));
     }
 
+    private static async Task<JsonObject> AimAsync(JsonObject body, SilkwrightStore store, CancellationToken cancel)
+    {
+        if (body["keptShop"] is not JsonValue kept || !kept.TryGetValue<bool>(out var asked) || !asked)
+            return CoatAimDocument.Of(CoatAimQuestion.Answer(Given(body), body["readings"] is null ? [] : Readings(body), Experience(body), cancel));
+        if (body["readings"] is not null || body["experience"] is not null || body["shop"] is not null)
+            throw new InputProblemException(new Problem("Another shop's readings are there beside the kept shop.", "keptShop", "Leave keptShop out, or readings, experience and shop."));
+        var shop = await store.Shops.CurrentAsync(cancel: cancel) ?? throw new InputProblemException(new Problem("There is no shop yet.", "keptShop", "Save the shop first, then its readings."));
+        return CoatAimDocument.Of(CoatAimQuestion.Of(Given(body), await KeptShop.OfAsync(store, shop, cancel)));
+    }
+
     private static CoatExperienceAnswer ExperienceOf(JsonObject body, CancellationToken cancel)
     {
         if (body["shop"] is null)
@@ -110,12 +120,15 @@ internal static class CoatEndpoints
         var one => [("experience", CoatExperienceReader.Read(one.ToJsonString(), "experience"))],
     };
 
-    private static void Post(IEndpointRouteBuilder api, string path, string summary, string description, IReadOnlyList<string> known, Func<JsonObject, CancellationToken, JsonObject> answer) => api
-        .MapPost(path, async (HttpRequest request, CancellationToken cancel) =>
+    private static void Post(IEndpointRouteBuilder api, string path, string summary, string description, IReadOnlyList<string> known, Func<JsonObject, CancellationToken, JsonObject> answer) =>
+        Post(api, path, summary, description, known, (body, _, cancel) => Task.Run(() => answer(body, cancel), cancel));
+
+    private static void Post(IEndpointRouteBuilder api, string path, string summary, string description, IReadOnlyList<string> known, Func<JsonObject, SilkwrightStore, CancellationToken, Task<JsonObject>> answer) => api
+        .MapPost(path, async (HttpRequest request, SilkwrightStore store, CancellationToken cancel) =>
         {
             var body = await Documents.ReadAsync(request, cancel);
             Documents.TakeOnly(body, known);
-            return Documents.Ok(await Task.Run(() => answer(body, cancel), cancel));
+            return Documents.Ok(await answer(body, store, cancel));
         })
         .Accepts<JsonObject>("application/json")
         .WithSummary(summary)

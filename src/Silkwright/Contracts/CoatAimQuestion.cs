@@ -3,6 +3,7 @@ using Silkwright.Coating.Learning;
 using Silkwright.Emulsion;
 using Silkwright.Estimates;
 using Silkwright.Mesh;
+using Silkwright.Plans;
 
 namespace Silkwright.Contracts;
 
@@ -44,9 +45,12 @@ public static class CoatAimQuestion
         var shops = readings.Select(row => row.Coat.Shop).Distinct().ToArray();
         shop ??= shops is [var only] ? only : null;
         var own = readings.Where(row => row.Coat.Shop == shop).ToArray();
-        Known(given, Shop, shop, shops, shops.Length > 0);
-        Known(given, Operator, person, [.. own.Select(row => row.Coat.Operator).OfType<string>().Distinct()], true);
-        Known(given, Trough, trough, [.. own.Select(row => row.Coat.Trough.Id).Where(id => id.Length > 0).Distinct()], true);
+        string?[] people = [.. own.Select(row => row.Coat.Operator).OfType<string>().Distinct()];
+        (Trough Trough, bool EdgeIsKnown)[] troughs = [.. own.Where(row => row.Coat.Trough.Id.Length > 0).Select(row => (row.Coat.Trough, row.Coat.EdgeIsKnown)).Distinct()];
+        if (shops.Length > 0)
+            Known(given, Shop, shop, shops);
+        Known(given, Operator, person, people);
+        Known(given, Trough, trough, [.. troughs.Select(one => one.Trough.Id).Distinct()]);
         given.ThrowIfAny();
 
         var taken = new CoatReadings(readings, []);
@@ -60,20 +64,45 @@ public static class CoatAimQuestion
             Mesh = WovenMesh.Of(mesh),
             Strokes = [],
         };
+        // Whoever coats there may take any trough that is there.
         CoatObservation[] hands =
         [
-            .. own.Where(row => (person is null || row.Coat.Operator == person) && (trough is null || row.Coat.Trough.Id == trough))
-                .Select(row => (row.Coat.Operator, row.Coat.Trough, row.Coat.EdgeIsKnown)).Distinct().Take(MostHands)
-                .Select(hand => asked with { Operator = hand.Operator, Trough = hand.Trough, EdgeIsKnown = hand.EdgeIsKnown }),
+            .. (from one in troughs.Where(one => trough is null || one.Trough.Id == trough).DefaultIfEmpty((asked.Trough, asked.EdgeIsKnown))
+                from name in people.Where(name => person is null || name == person).DefaultIfEmpty()
+                select asked with { Operator = name, Trough = one.Item1, EdgeIsKnown = one.Item2 }).Take(MostHands),
         ];
         var within = tolerance ?? (UsualToleranceShare * wanted);
-        var aim = CoatAim.Of(wanted, within, hands.Length > 0 ? hands : [asked], CoatHierarchy.Of(taken.Shared, elsewhere, cancel));
-        return new CoatAimAnswer(wanted, within, (area ?? UsualAreaCm2) / 10_000, aim, [.. CoatAimWords.Notes(asked, hands, area is null, readings.Count, elsewhere), .. aim.Laid.Notes]);
+        var aim = CoatAim.Of(wanted, within, hands, CoatHierarchy.Of(taken.Shared, elsewhere, cancel));
+        var nobody = people.Length == 0 && troughs.Length == 0;
+        return new CoatAimAnswer(wanted, within, (area ?? UsualAreaCm2) / 10_000, aim, [.. CoatAimWords.Notes(asked.Emulsion, nobody, area is null, readings.Count, elsewhere), .. aim.Laid.Notes]);
     }
 
-    private static void Known(GivenTexts given, TextField field, string? name, string[] known, bool asked)
+    /// <summary>The same out of a shop's own people, troughs, emulsions and readings.</summary>
+    /// <param name="given">What was typed; the emulsion is one of the shop's liquids.</param>
+    /// <param name="shop">As it is told.</param>
+    /// <exception cref="InputProblemException">Something typed is wrong or missing.</exception>
+    public static CoatAimAnswer Of(GivenTexts given, Shop shop)
     {
-        if (asked && name is not null && !known.Contains(name))
-            given.Problems.Add($"The readings name no {field.Name} '{name}'.", given.Where(field), known.Length == 0 ? "Leave it out." : $"Write one of {string.Join(", ", known.Take(8))}, or leave it out.");
+        ArgumentNullException.ThrowIfNull(given);
+        ArgumentNullException.ThrowIfNull(shop);
+        var (wanted, mesh) = (given.ReadRequired(Wanted), MeshQuestion.Read(given, MeshQuestion.Count));
+        var (tolerance, solids, area) = (given.Read(Tolerance), given.Read(Solids), given.Read(Area));
+        var (emulsion, person, trough) = (given.Read(Emulsion), given.Read(Operator), given.Read(Trough));
+        var coats = LearntShopCoats.Of(shop);
+        Known(given, Emulsion, emulsion, [.. coats.Liquids.Select(liquid => liquid.Id)]);
+        Known(given, Operator, person, [.. coats.People]);
+        Known(given, Trough, trough, [.. coats.Troughs.Select(one => one.Id)]);
+        given.ThrowIfAny();
+
+        var liquid = coats.Liquids.First(one => one.Id == emulsion);
+        var within = tolerance ?? (UsualToleranceShare * wanted);
+        var aim = coats.Aim(wanted, within, solids is null ? liquid : liquid with { SolidsPercent = solids }, coats.Meshes.FirstOrDefault(own => own.Name == mesh.Name) ?? mesh, person, trough);
+        return new CoatAimAnswer(wanted, within, (area ?? UsualAreaCm2) / 10_000, aim, [.. CoatAimWords.Notes(aim.Best.Coat.Emulsion, false, area is null, coats.Count, coats.Elsewhere), .. aim.Laid.Notes]);
+    }
+
+    private static void Known(GivenTexts given, TextField field, string? name, string?[] known)
+    {
+        if (name is not null && !known.Contains(name))
+            given.Problems.Add($"No {field.Name} '{name}' is known here.", given.Where(field), known.Length == 0 ? "Leave it out." : $"Write one of {string.Join(", ", known.Take(8))}, or leave it out.");
     }
 }

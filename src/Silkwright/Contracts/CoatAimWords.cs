@@ -1,4 +1,5 @@
 using Silkwright.Coating.Learning;
+using Silkwright.Emulsion;
 using Silkwright.Estimates;
 
 namespace Silkwright.Contracts;
@@ -32,15 +33,15 @@ public static class CoatAimWords
         return (aimed.Coat.Trough.Id.Length > 0 ? $" with {aimed.Coat.Trough.Id}" : "") + (aimed.Coat.Operator is { } name ? $" by {name}" : "");
     }
 
-    internal static IEnumerable<Note> Notes(CoatObservation asked, CoatObservation[] hands, bool usualArea, int readings, CoatExperience? elsewhere)
+    internal static IEnumerable<Note> Notes(StencilEmulsion emulsion, bool nobody, bool usualArea, int readings, CoatExperience? elsewhere)
     {
         if (elsewhere is not null)
             yield return CoatNotes.OfExperience(elsewhere);
         else if (readings == 0)
             yield return new Note("No readings: what is told is what the trade expects of such strokes.", Ground.CommonPractice);
-        if (hands.Length == 0)
+        if (nobody)
             yield return new Note("No people or troughs are known: anybody with a trough of a round edge of 1.5 mm, down to a sharp one, is inside the interval.", Ground.CommonPractice);
-        if (asked.Emulsion.SolidsPercent is null)
+        if (emulsion.SolidsPercent is null)
             yield return new Note("The solids are not known: 37 % by weight are taken (32 to 42).", Ground.CommonPractice);
         if (usualArea)
             yield return new Note("A screen is taken as coated over 50 x 60 cm.", Ground.CommonPractice);

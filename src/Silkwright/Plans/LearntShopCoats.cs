@@ -1,3 +1,4 @@
+using Silkwright.Coating;
 using Silkwright.Coating.Learning;
 using Silkwright.Emulsion;
 using Silkwright.Estimates;
@@ -39,17 +40,29 @@ public sealed class LearntShopCoats
     /// <param name="most">As many of the latest.</param>
     public IReadOnlyList<(CoatRead Read, Estimate Expected)> Held(int most) => learnt.Held(most);
 
+    /// <summary>The liquids it has; a capillary film is laid, not stroked.</summary>
+    public IReadOnlyList<StencilEmulsion> Liquids => [.. shop.Emulsions.Where(emulsion => emulsion.Family != EmulsionFamily.CapillaryFilm)];
+
+    public IReadOnlyList<MeshFabric> Meshes => shop.Meshes;
+
+    public IReadOnlyList<Trough> Troughs => shop.Troughs;
+
+    /// <summary>Who has coated what was read.</summary>
+    public IReadOnlyList<string> People => [.. shop.CoatReadings.Select(reading => reading.Operator).OfType<string>().Distinct()];
+
     /// <summary>The shortest strokes for a wanted thickness, out of the shop's people and troughs.</summary>
     /// <param name="wantedUm">[µm]</param>
     /// <param name="toleranceUm">Either way. [µm]</param>
     /// <param name="emulsion">A liquid.</param>
     /// <param name="mesh">The mesh.</param>
-    public CoatAim Aim(double wantedUm, double toleranceUm, StencilEmulsion emulsion, MeshFabric mesh)
-    {
-        string?[] people = [.. shop.CoatReadings.Select(reading => reading.Operator).Distinct().DefaultIfEmpty()];
-        return CoatAim.Of(
-            wantedUm, toleranceUm,
-            [.. from trough in shop.Troughs from person in people select ShopCoats.Asked(shop, trough, emulsion, WovenMesh.Of(mesh)) with { Operator = person }],
-            learnt);
-    }
+    /// <param name="person">Only this one; none: any of them.</param>
+    /// <param name="troughId">Only this one; none: any of them.</param>
+    public CoatAim Aim(double wantedUm, double toleranceUm, StencilEmulsion emulsion, MeshFabric mesh, string? person = null, string? troughId = null) => CoatAim.Of(
+        wantedUm, toleranceUm,
+        [
+            .. from trough in shop.Troughs.Where(trough => troughId is null || trough.Id == troughId)
+               from name in People.Where(name => person is null || name == person).DefaultIfEmpty()
+               select ShopCoats.Asked(shop, trough, emulsion, WovenMesh.Of(mesh)) with { Operator = name },
+        ],
+        learnt);
 }

@@ -27,6 +27,22 @@ public sealed class CoatTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.True(page.IndexOf("id=\"answer\"", StringComparison.Ordinal) < page.IndexOf("name=\"wanted\"", StringComparison.Ordinal));
     }
 
+    /// <summary>One shop, one question: the page and HTTP must tell the same strokes, chance and thickness.</summary>
+    [Fact]
+    public async Task The_page_answers_as_http_does_for_the_kept_shop()
+    {
+        var emulsion = await EmulsionAsync();
+        var asked = new JsonObject { ["keptShop"] = true, ["wanted"] = "14um", ["emulsion"] = emulsion, ["count"] = "43/cm", ["thread"] = "80um", ["area"] = "2000cm2" };
+        using var body = new StringContent(asked.ToJsonString(), System.Text.Encoding.UTF8, "application/json");
+        var answered = await web.Browser.PostAsync("/api/coat/aim", body, Cancel);
+        var told = JsonNode.Parse(await answered.Content.ReadAsStringAsync(Cancel))!;
+        var page = await PageAsync($"/coat?wanted=14um&emulsion={Uri.EscapeDataString(emulsion)}&mesh=0&area=2000cm2");
+
+        Assert.Contains((string)told["strokes"]!, page, StringComparison.Ordinal);
+        Assert.Contains(FormattableString.Invariant($"lands in {(double)told["chancePercent"]!:0} % of cases"), page, StringComparison.Ordinal);
+        Assert.All(told["because"]!.AsArray(), sentence => Assert.Contains((string)sentence!, page, StringComparison.Ordinal));
+    }
+
     [Fact]
     public async Task Experience_is_taken_in_on_its_page_and_taken_back_with_who_and_why()
     {

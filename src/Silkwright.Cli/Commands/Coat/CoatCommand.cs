@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
+using Silkwright.Plans;
 using Spectre.Console;
 
 namespace Silkwright.Cli.Commands.Coat;
@@ -55,6 +56,7 @@ internal static class CoatCommand
             [
                 ("silkwright coat aim --wanted 14um --emulsion \"Copper dual\" --count 61/cm --thread 64um --shop \"Harbour Shirts\" --readings demo/coat-readings.csv", "whose hand and trough, how many strokes"),
                 ("silkwright coat aim --wanted 60um --tolerance 10um --emulsion thick --solids 48% --count 43/cm --thread 80um --json", "before any reading; face coats where they are needed"),
+                ("silkwright coat aim --wanted 12um --emulsion \"Avocet 50\" --count 61/cm --thread 64um --data data", "for the kept shop, as /coat answers"),
                 ("silkwright coat aim --wanted 14um --emulsion \"Copper dual\" --count 61/cm --thread 64um --experience demo/coat-experience.json", "a shop without readings, begun from what others' taught"),
             ],
             GoodToKnow = "The chance is for one screen's own thickness. Read the first screen: it tells more than any table.",
@@ -62,13 +64,23 @@ internal static class CoatCommand
         var options = new QuestionOptions(verb, CoatAimQuestion.Fields);
         var readings = new Option<string?>("--readings") { Description = "a table of readings, as coat predict takes them (optional)", HelpName = "READINGS.csv" };
         var experience = ExperienceFiles.Option();
+        var data = new Option<string?>("--data") { Description = "the folder a shop is kept in: out of its people, troughs and readings, as /coat answers (optional)", HelpName = "FOLDER" };
         verb.Add(readings);
         verb.Add(experience);
+        verb.Add(data);
         return Complete(
             verb, surroundings,
-            async (parse, cancel) => CoatAimQuestion.Answer(options.Given(parse), parse.GetValue(readings) is { } path ? await ReadingsAsync(path, cancel) : [], await ExperienceFiles.TogetherAsync(parse.GetValue(experience), cancel), cancel),
+            async (parse, cancel) => parse.GetValue(data) is { } folder
+                ? CoatAimQuestion.Of(options.Given(parse), await KeptShopAsync(folder, parse.GetValue(readings) is null && parse.GetValue(experience) is not { Length: > 0 }, surroundings, cancel))
+                : CoatAimQuestion.Answer(options.Given(parse), parse.GetValue(readings) is { } path ? await ReadingsAsync(path, cancel) : [], await ExperienceFiles.TogetherAsync(parse.GetValue(experience), cancel), cancel),
             CoatAimDocument.Of, CoatTables.Print);
     }
+
+    /// <summary>The shop of a folder, its readings and what it took in of others' with it.</summary>
+    /// <exception cref="InputProblemException">There is none, or other readings are named beside it.</exception>
+    private static async Task<Shop> KeptShopAsync(string folder, bool alone, Surroundings surroundings, CancellationToken cancel) => alone
+        ? await CoatExperienceVerb.KeptAsync(folder, surroundings, cancel)
+        : throw new InputProblemException(new Problem("Other readings are named beside the kept shop.", "--data", "Leave --data out, or --readings and --experience; coat keep takes experience in for good."));
 
     private static Verb Next(Surroundings surroundings)
     {

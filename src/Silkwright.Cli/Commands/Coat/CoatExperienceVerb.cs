@@ -65,7 +65,7 @@ internal static class CoatExperienceVerb
         return verb;
     }
 
-    private static async Task<Shop> KeptAsync(string folder, Surroundings surroundings, CancellationToken cancel)
+    internal static async Task<Shop> KeptAsync(string folder, Surroundings surroundings, CancellationToken cancel)
     {
         var store = await ScreenCommand.OpenAsync(folder, surroundings, cancel);
         return await store.Shops.CurrentAsync(cancel: cancel) is { } kept
