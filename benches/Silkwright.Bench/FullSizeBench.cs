@@ -48,21 +48,26 @@ internal static class FullSizeBench
     private static async Task AreasAsync()
     {
         Console.WriteLine();
-        Console.WriteLine("Time as area grows: the same film in several heights, the work alone, all compiled before, the quicker of two runs; how far from proportional to the full-size film");
+        Console.WriteLine("Time as area grows: films of several heights, every inch alike, the work alone, all compiled before, the quicker of two runs; how far from proportional to the full-size film.");
+        await AreasAsync("With 224 fine dashes an inch, of image and of gap, so that each search ends at its 200th place:", dashed: true);
+        await AreasAsync("The film above. The small ones have no 200 places, and are searched on, up to 0.5 mm:", dashed: false);
+    }
+
+    private static async Task AreasAsync(string what, bool dashed)
+    {
+        Console.WriteLine(what);
         Console.WriteLine($"{"Gpx",8}{"count, s",11}{"off, %",9}{"everything, s",16}{"off, %",9}{"MiB",7}");
+        var small = FullSizeFilm.Drawn(Films, Heights[0], dashed);
         var rows = new List<(double Area, double Count, double Whole, string MiB)>();
         foreach (var height in Heights)
         {
-            var film = FullSizeFilm.Drawn(Films, height);
-            var warm = (await ProgramRun.OfAsync(Environment.ProcessPath!, "film-warm", FullSizeFilm.Drawn(Films, Heights[0]), film)).Output.Trim().Split(' ');
+            var warm = (await ProgramRun.OfAsync(Environment.ProcessPath!, "film-warm", small, FullSizeFilm.Drawn(Films, height, dashed))).Output.Trim().Split(' ');
             rows.Add((FullSizeFilm.WidthPx * (double)height / 1e9, Number(warm[0]), Number(warm[1]), warm[2]));
         }
 
         var full = rows[Array.IndexOf(Heights, FullSizeFilm.HeightPx)];
         foreach (var (area, count, whole, mib) in rows)
             Console.WriteLine(Say($"{area,8:0.00}{count,11:0.000}{Off(count, full.Count, area),9:+0;-0;0}{whole,16:0.00}{Off(whole, full.Whole, area),9:+0;-0;0}{mib,7}"));
-
-        Console.WriteLine("A search for the finest parts ends at its 200th place: the small films have fewer, and are searched up to 0.5 mm.");
 
         double Off(double seconds, double fullSeconds, double area) => 100 * ((seconds / area / (fullSeconds / full.Area)) - 1);
     }

@@ -16,19 +16,27 @@ internal static class FullSizeFilm
     private const double Dpi = 2400;
     private const double Mm = 25.4;
 
+    /// <summary>Two blocks an inch of 224 dashes of 0.12 mm, 1.1 mm apart and more, one of image and one of gap: any height has the 200 places that end a search.</summary>
+    private const string Dashes = """
+        , {"part": "dashes", "repeat": [16, 0, 1.5], "move": [85, 1.5]}, {"rect": [102, 0.9, 16.5, 24]}, {"part": "clear dashes", "repeat": [16, 0, 1.5], "move": [103, 1.5]}
+        """;
+
     /// <summary>Draws the film if it is not there yet and gives its path.</summary>
-    public static string Drawn(string folder, int heightPx)
+    /// <param name="folder">Where.</param>
+    /// <param name="heightPx">[px]</param>
+    /// <param name="dashed">With fine dashes on every inch.</param>
+    public static string Drawn(string folder, int heightPx, bool dashed = false)
     {
-        var path = Path.Combine(folder, $"full-size-{heightPx}.tif");
+        var path = Path.Combine(folder, dashed ? $"dashed-{heightPx}.tif" : $"full-size-{heightPx}.tif");
         if (File.Exists(path))
             return path;
         _ = Directory.CreateDirectory(folder);
-        FilmMaker.Draw(Recipe(heightPx), path + ".part", null, CancellationToken.None);
+        FilmMaker.Draw(Recipe(heightPx, dashed), path + ".part", null, CancellationToken.None);
         File.Move(path + ".part", path);
         return path;
     }
 
-    private static FilmRecipe Recipe(int heightPx)
+    private static FilmRecipe Recipe(int heightPx, bool dashed)
     {
         var (width, height) = (WidthPx * Mm / Dpi, heightPx * Mm / Dpi);
         var inches = (int)Math.Ceiling(height / Mm);
@@ -37,6 +45,8 @@ internal static class FullSizeFilm
             {
               "name": "Full size", "note": "Invented artwork, drawn for the bench.", "widthMm": {{{width}}}, "heightMm": {{{height}}}, "dpi": {{{Dpi}}},
               "parts": {
+                "dashes": [{"line": [0, 0, 0, 0.6], "lineMm": 0.12, "repeat": [14, 1.1, 0]}],
+                "clear dashes": [{"line": [0, 0, 0, 0.6], "lineMm": 0.12, "clear": true, "repeat": [14, 1.1, 0]}],
                 "inch": [
                   {"text": "WEAVERS' FIELD", "at": [168, 12], "sizeMm": 10},
                   {"text": "open on Thursdays from nine, mind the step by the mill race", "at": [168, 17], "sizeMm": 3.2, "light": true},
@@ -44,7 +54,7 @@ internal static class FullSizeFilm
                   {"line": [222, 3, 262, 21], "lineMm": 0.15}, {"line": [226, 3, 266, 21], "lineMm": 0.2}, {"line": [230, 3, 270, 21], "lineMm": 0.3},
                   {"line": [234, 3, 274, 21], "lineMm": 0.5}, {"line": [238, 3, 278, 21], "lineMm": 0.8}, {"ring": [290, 12.7, 8], "lineMm": 0.4},
                   {"rect": [352, 2, 46, 21]}, {"text": "CLEAR", "at": [375, 17], "sizeMm": 13, "clear": true}, {"line": [354, 20, 396, 19], "lineMm": 0.18, "clear": true},
-                  {"line": [4, 0.5, 402, 0.5], "lineMm": 0.25}
+                  {"line": [4, 0.5, 402, 0.5], "lineMm": 0.25}{{{(dashed ? Dashes : "")}}}
                 ]
               },
               "films": [{"file": "full-size.tif", "shapes": [

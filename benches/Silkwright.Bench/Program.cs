@@ -12,6 +12,9 @@ switch (args)
     case ["film-draw", var folder, var height]:
         Console.WriteLine(FullSizeFilm.Drawn(folder, int.Parse(height, CultureInfo.InvariantCulture)));
         return 0;
+    case ["film-draw-dashed", var folder, var height]:
+        Console.WriteLine(FullSizeFilm.Drawn(folder, int.Parse(height, CultureInfo.InvariantCulture), dashed: true));
+        return 0;
     case ["film-count", var film]:
         FilmStages.Count(film);
         return 0;
