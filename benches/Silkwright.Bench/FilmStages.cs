@@ -68,7 +68,7 @@ internal static class FilmStages
         _ = Parallel.For(0, 2, i => new FinestSearch(bits, cells, i == 1, mask, film.Header.Dpi, CancellationToken.None).Find());
         var finest = clock.Elapsed.TotalSeconds;
         clock.Restart();
-        _ = WidthShares.Of(bits, cells, film.Header.Dpi, CancellationToken.None);
+        _ = WidthShares.Of(bits, cells, film.Header.Dpi, null, CancellationToken.None);
         Console.WriteLine(Say($"{read:0.00} {found:0.00} {finest:0.00} {clock.Elapsed.TotalSeconds:0.00} {zones.Count}"));
     }
 

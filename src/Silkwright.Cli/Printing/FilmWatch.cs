@@ -17,7 +17,7 @@ internal static class FilmWatch
             return await work([.. names.Select(name => new Lines(surroundings.Error, $"{doing} {name}"))]);
         var console = Answer.On(surroundings.Error, isTerminal: true, surroundings.Columns);
         return await console.Progress()
-            .Columns(new TaskDescriptionColumn { Alignment = Justify.Left }, new ProgressBarColumn(), new PercentageColumn(), new ElapsedTimeColumn())
+            .Columns(new TaskDescriptionColumn { Alignment = Justify.Left }, new ProgressBarColumn(), new PercentageColumn(), new RemainingTimeColumn())
             .StartAsync(context => work([.. names.Select(name => new Bar(context.AddTask(Markup.Escape($"{doing} {name}"), maxValue: 1)))]));
     }
 

@@ -13,7 +13,9 @@ public static class FilmMeasurer
     /// </summary>
     public const string Version = "5";
 
-    private const double ShareOfReading = 0.4;
+    /// <summary>Parts of a measurement, and what share of the time each takes on a film of everything: printed by <c>./bench film</c>.</summary>
+    private const int Reading = 0, Zones = 1, Widths = 2, Lines = 3, Gaps = 4;
+    private static readonly double[] Shares = [0.08, 0.07, 0.35, 0.2, 0.3];
 
     private static readonly SemaphoreSlim Places = new(FilmLimits.FilmsAtOnce);
 
@@ -56,11 +58,11 @@ public static class FilmMeasurer
     {
         var imageArea = bits.Count();
         var (image, gap) = FilmComponents.FindAndTakeOutSpecks(bits, header.Dpi, cancel);
-        return Measure(bits, imageArea, image, gap, header, cancel);
+        return Measure(bits, imageArea, image, gap, header, new WorkParts(null, Shares), cancel);
     }
 
     private static FilmMeasurement Measure(
-        FilmBitmap bits, long imageArea, ComponentSet image, ComponentSet gap, FilmHeader header, CancellationToken cancel)
+        FilmBitmap bits, long imageArea, ComponentSet image, ComponentSet gap, FilmHeader header, WorkParts work, CancellationToken cancel)
     {
         var cells = new FilmCells(bits);
         IReadOnlyList<HalftoneZone> zones = [];
@@ -76,9 +78,10 @@ public static class FilmMeasurer
             () =>
             {
                 (zones, mask) = HalftoneFinder.Find(bits, image, gap, header.Dpi, cancel);
+                work.Part(Zones)?.Report(1);
                 Parallel.Invoke(together, () => finestGap = Finest(gap: true), () => finestImage = Finest(gap: false));
             },
-            () => widths = WidthShares.Of(bits, cells, header.Dpi, cancel),
+            () => widths = WidthShares.Of(bits, cells, header.Dpi, work.Part(Widths), cancel),
             () => layout = LayoutFinder.Of(bits, image.Crosses, header.Dpi, cancel));
         return new FilmMeasurement
         {
@@ -98,7 +101,7 @@ public static class FilmMeasurer
             Remarks = header.Remarks,
         };
 
-        FinestFeature? Finest(bool gap) => new FinestSearch(bits, cells, gap, mask, header.Dpi, cancel).Find();
+        FinestFeature? Finest(bool gap) => new FinestSearch(bits, cells, gap, mask, header.Dpi, cancel).Find(work.Part(gap ? Gaps : Lines));
     }
 
     private static FilmReading MeasureNow(
@@ -106,10 +109,10 @@ public static class FilmMeasurer
     {
         var started = time.GetTimestamp();
         using var film = FilmFile.Open(path, options);
-        var reading = progress is null ? null : new Part(progress, ShareOfReading);
+        var work = new WorkParts(progress, Shares);
         var bits = new FilmBitmap(film.Header.WidthPx, film.Header.HeightPx);
-        var (imageArea, image, gap) = FilmComponents.Read(film, bits, reading, cancel);
-        var measurement = Measure(bits, imageArea, image, gap, film.Header, cancel);
+        var (imageArea, image, gap) = FilmComponents.Read(film, bits, work.Part(Reading), cancel);
+        var measurement = Measure(bits, imageArea, image, gap, film.Header, work, cancel);
         progress?.Report(1);
         var seconds = time.GetElapsedTime(started).TotalSeconds;
         var megapixels = (double)film.Header.WidthPx * film.Header.HeightPx / 1e6;
@@ -128,11 +131,5 @@ public static class FilmMeasurer
         }
 
         return least is { } found ? new FilmDot(found.Diameter * mm * 1000, found.X * mm, found.Y * mm) : null;
-    }
-
-    /// <summary>Tells the first part of a longer work.</summary>
-    private sealed class Part(IProgress<double> whole, double share) : IProgress<double>
-    {
-        public void Report(double value) => whole.Report(share * value);
     }
 }

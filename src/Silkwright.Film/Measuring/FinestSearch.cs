@@ -23,6 +23,9 @@ internal sealed class FinestSearch
     private const double LeastAreaShare = 0.5;
     private const double SamePlaceMm = 1;
 
+    /// <summary>What the first look on the whole film takes of the time, about.</summary>
+    private const double ShareOfFirst = 0.6;
+
     /// <summary>Screening discs: each is open by all but a few of the discs below it.</summary>
     private static readonly int[] Screens = [9, 19, 28, 39, 60, 80, 113, 160, 226];
 
@@ -48,8 +51,10 @@ internal sealed class FinestSearch
     }
 
     /// <summary>The narrowest part; none where nothing is narrower than <see cref="FilmLimits.WidestPartUm"/>.</summary>
-    public FinestFeature? Find()
+    /// <param name="progress">Told the share done; it may end well before 1.</param>
+    public FinestFeature? Find(IProgress<double>? progress = null)
     {
+        _ = Screened(FirstScreen, new WorkParts(progress, ShareOfFirst).Part(0));
         var most = Math.Min(FilmLimits.WidestPartPx, (int)(FilmLimits.WidestPartUm / umPerPx)) + 1;
         var places = new List<FilmPlace>();
         for (var w = LeastDiameter; w <= most; w++)
@@ -57,10 +62,12 @@ internal sealed class FinestSearch
             cancel.ThrowIfCancellationRequested();
             var pieces = Pieces(w);
             Collect(pieces, w, places);
+            progress?.Report(ShareOfFirst + ((1 - ShareOfFirst) * (w - 1) / most));
             if (places.Count > 0)
                 most = places.Count >= MostPlaces ? w : Math.Min(most, Math.Max(w, (int)(PlacesUpToUm / umPerPx) + 1));
         }
 
+        progress?.Report(1);
         return places.Count == 0 ? null : new FinestFeature(places[0].WidthUm, places);
     }
 
@@ -75,13 +82,13 @@ internal sealed class FinestSearch
     }
 
     /// <summary>Where a screening disc removes pieces that count for the diameters it screens, and where for any diameter.</summary>
-    private (TileMap Own, TileMap Any) Screened(int screen)
+    private (TileMap Own, TileMap Any) Screened(int screen, IProgress<double>? progress = null)
     {
         if (!screened.TryGetValue(screen, out var where))
         {
             var only = IsAfterFirst(screen) ? Screened(FirstScreen).Any : open;
             var touched = new TileMap(bits);
-            var pieces = residue.Find(screen, only, piece => Counts(piece, LeastDiameter), touched);
+            var pieces = residue.Find(screen, only, piece => Counts(piece, LeastDiameter), touched, progress);
             var least = Enumerable.Range(LeastDiameter, screen - 1).First(v => Screen(v) == screen);
             where = (touched.Within(pieces.FindAll(piece => Counts(piece, least))), touched.Within(pieces));
             screened[screen] = where;

@@ -30,18 +30,21 @@ internal sealed class ResiduePieces(FilmBitmap bits, OpeningTiles tiles, FilmBit
     /// <param name="only">Cells that are looked at; none: all.</param>
     /// <param name="wanted">Whether a piece is kept.</param>
     /// <param name="touched">Gets a mark in every cell that any piece has a pixel in.</param>
-    public List<Blob> Find(int diameter, TileMap? only, Predicate<Blob> wanted, TileMap? touched = null)
+    /// <param name="progress">Told the share done, 0 to 1.</param>
+    public List<Blob> Find(int diameter, TileMap? only, Predicate<Blob> wanted, TileMap? touched = null, IProgress<double>? progress = null)
     {
         var disc = new DigitalDisc(diameter);
         var work = tiles.Tiles(diameter, only).ToLookup(tile => tile.Row / bandRows);
         var found = new List<Blob>[(bits.Height + bandRows - 1) / bandRows];
         var bands = new BandComponents[found.Length];
+        var done = 0;
         var cores = new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = Environment.ProcessorCount };
         _ = Parallel.For(0, bands.Length, cores, b =>
         {
             found[b] = [];
             bands[b] = new BandComponents(piece => Keep(piece, found[b]));
             AddBand(bands[b], b * bandRows, disc, work[b], touched);
+            progress?.Report((double)Interlocked.Increment(ref done) / bands.Length);
         });
         for (var b = 1; b < bands.Length; b++)
             MarkAcross(bands[b - 1], bands[b], b * bandRows);

@@ -72,7 +72,8 @@ public sealed class FilmBench(FilmRecords films, TimeProvider time, ILogger<Film
         works[film] = new FilmWork(FilmWorkState.Measuring, 0, []);
         try
         {
-            var progress = new Watched(share => works[film] = new FilmWork(FilmWorkState.Measuring, share, []));
+            var started = time.GetTimestamp();
+            var progress = new Watched(share => works[film] = FilmWork.Measuring(share, time.GetElapsedTime(started)));
             _ = await films.MeasureOnceAsync(
                 KeyOf(film),
                 (path, cancel) => Task.Run(() => FilmMeasurer.Measure(path, OptionsOf(film), progress, time, cancel).Measurement, cancel),

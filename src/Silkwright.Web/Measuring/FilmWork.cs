@@ -6,18 +6,33 @@ namespace Silkwright.Web.Measuring;
 /// <param name="State">Where it is.</param>
 /// <param name="Share">Share done, 0 to 1.</param>
 /// <param name="Problems">Why it failed.</param>
-public sealed record FilmWork(FilmWorkState State, double Share, IReadOnlyList<Problem> Problems)
+/// <param name="Left">How long it may still take, told from how long the share done took; none while that is too little to tell from.</param>
+public sealed record FilmWork(FilmWorkState State, double Share, IReadOnlyList<Problem> Problems, TimeSpan? Left = null)
 {
+    /// <summary>Less done tells nothing of how long the rest takes.</summary>
+    private const double LeastToldShare = 0.05;
+
     public static FilmWork Waiting { get; } = new(FilmWorkState.Waiting, 0, []);
+
+    /// <summary>Being measured: a share done in some time.</summary>
+    public static FilmWork Measuring(double share, TimeSpan taken) =>
+        new(FilmWorkState.Measuring, share, [], share >= LeastToldShare ? taken * ((1 - share) / share) : null);
 
     public bool IsBusy => State is FilmWorkState.Waiting or FilmWorkState.Measuring;
 
     public string Words => State switch
     {
         FilmWorkState.Waiting => "waiting",
-        FilmWorkState.Measuring => $"{Silkwright.Estimates.Figures.Plain(100 * Share, 0)} % measured",
+        FilmWorkState.Measuring => $"{Figures.Plain(100 * Share, 0)} % measured{LeftWords}",
         FilmWorkState.Stopped => "stopped",
         FilmWorkState.Failed => "cannot be measured",
         _ => "measured",
+    };
+
+    private string LeftWords => Left switch
+    {
+        null => "",
+        { TotalSeconds: < 90 } left => $", about {Figures.Plain(Math.Ceiling(left.TotalSeconds), 0)} s left",
+        { } left => $", about {Figures.Plain(Math.Ceiling(left.TotalMinutes), 0)} min left",
     };
 }
