@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Silkwright.Light;
@@ -23,6 +24,7 @@ public static class Fresnel
     }
 
     /// <summary>The same for many at once.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static (Vector512<float> Reflectance, Vector512<float> CosineBehind) Of(Vector512<float> from, Vector512<float> to, Vector512<float> cosine)
     {
         var one = Vector512<float>.One;

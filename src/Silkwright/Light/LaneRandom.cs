@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Silkwright.Light;
@@ -20,6 +21,7 @@ internal struct LaneRandom
     /// <param name="chosen">All bits set in the lanes to begin.</param>
     /// <param name="counts">A different number for each stream of one key.</param>
     /// <param name="keys">Four words made of the seed.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void Begin(Vector512<uint> chosen, Vector512<uint> counts, ReadOnlySpan<uint> keys)
     {
         a = Vector512.ConditionalSelect(chosen, Mixed(counts ^ Vector512.Create(keys[0])), a);
@@ -29,6 +31,7 @@ internal struct LaneRandom
     }
 
     /// <summary>The next number of each stream, from 0 and below 1, in steps of 2⁻²⁴.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Vector512<float> Next()
     {
         var result = a + d;
@@ -42,6 +45,7 @@ internal struct LaneRandom
         return Vector512.ConvertToSingle((result >>> 8).AsInt32()) * Unit;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector512<uint> Mixed(Vector512<uint> word)
     {
         word ^= word >>> 16;

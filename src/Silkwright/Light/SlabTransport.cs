@@ -23,13 +23,11 @@ public static class SlabTransport
         var tables = new SlabTables(slab);
         var blocks = (int)((slab.Photons + BlockPhotons - 1) / BlockPhotons);
         var tallies = new SlabTally[blocks];
-        var done = 0;
-        Parallel.For(0, blocks, new ParallelOptions { MaxDegreeOfParallelism = threads ?? -1, CancellationToken = cancel }, block =>
+        Shared.Run(blocks, threads, block =>
         {
             var photons = (int)Math.Min(BlockPhotons, slab.Photons - ((long)block * BlockPhotons));
             tallies[block] = PhotonBlock.Follow(tables, BlockKeys.Of(slab.Seed, (ulong)block), photons, cancel);
-            progress?.Report((double)Interlocked.Increment(ref done) / blocks);
-        });
+        }, progress, cancel);
 
         // Summed in the order of the blocks, whoever did them.
         var sum = new SlabTally { Absorbed = new double[slab.Layers.Count] };

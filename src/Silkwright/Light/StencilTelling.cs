@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
 namespace Silkwright.Light;
@@ -7,20 +8,22 @@ namespace Silkwright.Light;
 /// <summary>Tells the tally of sixteen ways through the coat, place by place. docs/engines/light.md, equation 9.</summary>
 /// <param name="t">The stencil.</param>
 /// <param name="tally">What is told.</param>
-/// <param name="whole">Room for 32 numbers. On the stack: on the heap, two threads' rooms come to lie in one line of the cache.</param>
-/// <param name="parts">Room for 48.</param>
-internal readonly ref struct StencilTelling(StencilTables t, StencilTally tally, Span<int> whole, Span<float> parts)
+/// <param name="room">As many bytes as <see cref="Room"/>. On the stack: on the heap, two threads' rooms come to lie in one line of the cache.</param>
+internal readonly ref struct StencilTelling(StencilTables t, StencilTally tally, Span<byte> room)
 {
     public const int Lanes = 16;
+
+    /// <summary>Five figures of four bytes for each lane. [bytes]</summary>
+    public const int Room = 5 * Lanes * sizeof(float);
 
     /// <summary>Places on a way between two events that its dose is told at: four halve the dose's errors for a tenth of the time.</summary>
     private const int PlacesTold = 4;
 
-    private readonly Span<int> slices = whole[..Lanes];
-    private readonly Span<int> steps = whole[Lanes..];
-    private readonly Span<float> sharesU = parts[..Lanes];
-    private readonly Span<float> sharesV = parts[Lanes..(2 * Lanes)];
-    private readonly Span<float> told = parts[(2 * Lanes)..];
+    private readonly Span<int> slices = MemoryMarshal.Cast<byte, int>(room).Slice(0, Lanes);
+    private readonly Span<int> steps = MemoryMarshal.Cast<byte, int>(room).Slice(Lanes, Lanes);
+    private readonly Span<float> sharesU = MemoryMarshal.Cast<byte, float>(room).Slice(2 * Lanes, Lanes);
+    private readonly Span<float> sharesV = MemoryMarshal.Cast<byte, float>(room).Slice(3 * Lanes, Lanes);
+    private readonly Span<float> told = MemoryMarshal.Cast<byte, float>(room).Slice(4 * Lanes, Lanes);
 
     /// <param name="lanes">A bit for each photon whose way lies in the coat.</param>
     /// <param name="far">How far it goes. [µm]</param>

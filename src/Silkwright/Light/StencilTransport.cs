@@ -21,13 +21,11 @@ public static class StencilTransport
         StencilChecks.ThrowIfImpossible(stencil);
         var tables = new StencilTables(stencil);
         var tallies = new StencilTally[Batches];
-        var done = 0;
-        Parallel.For(0, Batches, new ParallelOptions { MaxDegreeOfParallelism = threads ?? -1, CancellationToken = cancel }, batch =>
+        Shared.Run(Batches, threads, batch =>
         {
             var photons = (int)((stencil.Photons * (batch + 1) / Batches) - (stencil.Photons * batch / Batches));
             tallies[batch] = StencilBlock.Follow(tables, BlockKeys.Of(stencil.Seed, (ulong)batch), photons, cancel);
-            progress?.Report((double)Interlocked.Increment(ref done) / Batches);
-        });
+        }, progress, cancel);
         return new StencilReading(stencil, tallies);
     }
 }
