@@ -63,6 +63,7 @@ public static class SilkwrightWeb
         _ = services.AddRazorComponents();
         _ = services.AddHttpContextAccessor().AddScoped<Viewer>();
         _ = services.AddSingleton<FilmBench>().AddHostedService(s => s.GetRequiredService<FilmBench>());
+        _ = services.AddHostedService<TilesSweep>();
         _ = services.AddSingleton<FilmDoor>().AddSingleton<FilmShelf>().AddSingleton<FilmEye>().AddSingleton<JobDesk>().AddSingleton<JobUpload>();
         _ = services.AddOutputCache();
         _ = services.AddOpenApi();

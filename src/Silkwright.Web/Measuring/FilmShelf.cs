@@ -6,7 +6,7 @@ using Silkwright.Records.Store;
 namespace Silkwright.Web.Measuring;
 
 /// <summary>Stored films, ready to be looked at anywhere; what that takes is made when somebody first looks.</summary>
-public sealed class FilmShelf(FilmRecords films, DataFolder folder)
+public sealed class FilmShelf(FilmRecords films, DataFolder folder, TimeProvider time)
 {
     // A pass over a film is bound by one core; more of them at once than there are cores would only wait for each other.
     private static readonly SemaphoreSlim Places = new(Environment.ProcessorCount);
@@ -38,7 +38,10 @@ public sealed class FilmShelf(FilmRecords films, DataFolder folder)
         await Places.WaitAsync();
         try
         {
-            return await Task.Run(() => FilmTiles.Of(path, FilmBench.OptionsOf(key), Path.Combine(Directory.CreateDirectory(folder.TilesPath).FullName, key.Address), CancellationToken.None));
+            var beside = Path.Combine(Directory.CreateDirectory(folder.TilesPath).FullName, key.Address);
+            var tiles = await Task.Run(() => FilmTiles.Of(path, FilmBench.OptionsOf(key), beside, CancellationToken.None));
+            TilesSweep.Touch(beside, time);
+            return tiles;
         }
         finally
         {
