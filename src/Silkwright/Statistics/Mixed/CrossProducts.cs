@@ -25,7 +25,7 @@ internal sealed class CrossProducts
         BorderProducts = new double[Border * Border];
         OffsetOfLevel = [.. Terms.Select(term => new int[term.Levels])];
         BlockOfLevel = [.. Terms.Select(term => Enumerable.Repeat(-1, term.Levels).ToArray())];
-        Blocks = MakeBlocks();
+        Blocks = new BlockLayout(this).Blocks();
         across = [.. Enumerable.Range(0, Terms.Count).Select(Nesting.Across.Contains)];
         Add(model);
         if (model.Elsewhere is { } told)
@@ -47,7 +47,7 @@ internal sealed class CrossProducts
         OffsetOfLevel = [.. before.OffsetOfLevel];
         Terms = [.. before.Terms.Select((term, t) => row.Random[t].Level == term.Levels ? term with { Levels = term.Levels + 1 } : term)];
         var block = row.Random[Nesting.Within[0]].Level;
-        Blocks = block < before.Blocks.Length ? [.. before.Blocks] : [.. before.Blocks, new Block(0, [], [.. Enumerable.Range(BorderEffects, FixedCount + 1)])];
+        Blocks = block < before.Blocks.Length ? [.. before.Blocks] : [.. before.Blocks, new ProductBlock(0, [], [.. Enumerable.Range(BorderEffects, FixedCount + 1)])];
         Blocks[block] = Grown(Blocks[block], block, row);
         Add(Blocks[block], row.Weight, row.Response, t => row.Random[t].Level, (t, c) => row.Random[t].Columns[c], c => row.Fixed[c]);
     }
@@ -73,7 +73,7 @@ internal sealed class CrossProducts
     public int[] BorderOffsets { get; }
 
     /// <summary>One for each level of the outer term.</summary>
-    public Block[] Blocks { get; }
+    public ProductBlock[] Blocks { get; }
 
     /// <summary>For each term within, and each of its levels: the first of its columns in its block.</summary>
     public int[][] OffsetOfLevel { get; }
@@ -112,41 +112,8 @@ internal sealed class CrossProducts
     /// <summary>Whether a term's effects are in the border.</summary>
     public bool IsAcross(int term) => across[term];
 
-    private Block[] MakeBlocks()
-    {
-        var outer = Terms[Nesting.Within[0]];
-        for (var level = 0; level < outer.Levels; level++)
-            BlockOfLevel[Nesting.Within[0]][level] = level;
-        var groups = Enumerable.Range(0, outer.Levels).Select(level => new List<Group> { new(Nesting.Within[0], level, 0) }).ToArray();
-        var size = Enumerable.Repeat(outer.Width, outer.Levels).ToArray();
-        foreach (var t in Nesting.Within.Skip(1))
-        {
-            var seen = new bool[Terms[t].Levels];
-            for (var row = 0; row < Rows; row++)
-            {
-                var level = Terms[t].LevelOfRow[row];
-                if (seen[level])
-                    continue;
-                seen[level] = true;
-                var block = outer.LevelOfRow[row];
-                (OffsetOfLevel[t][level], BlockOfLevel[t][level]) = (size[block], block);
-                groups[block].Add(new Group(t, level, size[block]));
-                size[block] += Terms[t].Width;
-            }
-        }
-
-        var touched = Enumerable.Range(0, outer.Levels).Select(_ => new SortedSet<int>()).ToArray();
-        foreach (var t in Nesting.Across)
-        {
-            for (var row = 0; row < Rows; row++)
-                _ = touched[outer.LevelOfRow[row]].Add(BorderOffsets[t] + (Terms[t].LevelOfRow[row] * Terms[t].Width));
-        }
-
-        return [.. Enumerable.Range(0, outer.Levels).Select(level => new Block(size[level], groups[level], At(touched[level])))];
-    }
-
     /// <summary>A block with room for the levels that a row brings.</summary>
-    private Block Grown(Block before, int block, MixedRow row)
+    private ProductBlock Grown(ProductBlock before, int block, MixedRow row)
     {
         var (groups, size) = (before.Groups.ToList(), before.Size);
         foreach (var t in Nesting.Within)
@@ -154,7 +121,7 @@ internal sealed class CrossProducts
             var level = row.Random[t].Level;
             if (level < BlockOfLevel[t].Length && BlockOfLevel[t][level] >= 0 && (t != Nesting.Within[0] || before.Size > 0))
                 continue;
-            groups.Add(new Group(t, level, size));
+            groups.Add(new BlockGroup(t, level, size));
             BlockOfLevel[t] = Placed(BlockOfLevel[t], level, block, none: -1);
             OffsetOfLevel[t] = Placed(OffsetOfLevel[t], level, size, none: 0);
             size += Terms[t].Width;
@@ -173,20 +140,6 @@ internal sealed class CrossProducts
         Array.Fill(placed, none, values.Length, placed.Length - values.Length);
         placed[at] = value;
         return placed;
-    }
-
-    /// <summary>The border's columns that a block has anything to do with: the levels it touches, and X and y.</summary>
-    private int[] At(SortedSet<int> firsts)
-    {
-        var at = new List<int>();
-        foreach (var t in Nesting.Across)
-        {
-            foreach (var first in firsts.GetViewBetween(BorderOffsets[t], BorderOffsets[t] + (Terms[t].Levels * Terms[t].Width) - 1))
-                at.AddRange(Enumerable.Range(first, Terms[t].Width));
-        }
-
-        at.Sort();
-        return [.. at, .. Enumerable.Range(BorderEffects, FixedCount + 1)];
     }
 
     /// <summary>What rows elsewhere tell stands in the border as if their blocks were eliminated already.</summary>
@@ -215,7 +168,7 @@ internal sealed class CrossProducts
             Add(Blocks[outer.LevelOfRow[at]], model.Weights?[at] ?? 1, model.Response[at], level, column, fixedColumn);
     }
 
-    private void Add(Block block, double weight, double response, Func<int, int> level, Func<int, int, double> column, Func<int, double> fixedColumn)
+    private void Add(ProductBlock block, double weight, double response, Func<int, int> level, Func<int, int, double> column, Func<int, double> fixedColumn)
     {
         var root = Math.Sqrt(weight);
         own.Clear();
@@ -238,7 +191,7 @@ internal sealed class CrossProducts
         Add(block);
     }
 
-    private void Add(Block block)
+    private void Add(ProductBlock block)
     {
         foreach (var (i, value) in own)
         {
@@ -253,44 +206,5 @@ internal sealed class CrossProducts
             foreach (var (j, other) in crossing)
                 BorderProducts[(i * Border) + j] += value * other;
         }
-    }
-
-    /// <summary>Columns of one level of a term within a block.</summary>
-    /// <param name="Term">Number of the term.</param>
-    /// <param name="Level">Number of the level.</param>
-    /// <param name="Offset">First column.</param>
-    internal readonly record struct Group(int Term, int Level, int Offset);
-
-    /// <summary>Products of the columns of one level of the outer term and those within it.</summary>
-    internal sealed class Block(int size, List<Group> groups, int[] at)
-    {
-        public int Size => size;
-
-        public IReadOnlyList<Group> Groups => groups;
-
-        /// <summary>Rising columns of the border that it has to do with.</summary>
-        public int[] At => at;
-
-        /// <summary>size x size.</summary>
-        public double[] Products { get; } = new double[size * size];
-
-        /// <summary>size x At.Length.</summary>
-        public double[] WithBorder { get; } = new double[size * at.Length];
-
-        /// <summary>The same products in a block of more columns.</summary>
-        public Block Within(int newSize, List<Group> newGroups, int[] newAt)
-        {
-            var grown = new Block(newSize, newGroups, newAt);
-            for (var i = 0; i < size; i++)
-            {
-                Products.AsSpan(i * size, size).CopyTo(grown.Products.AsSpan(i * newSize));
-                for (var k = 0; k < at.Length; k++)
-                    grown.WithBorder[(i * newAt.Length) + grown.Place(at[k])] = WithBorder[(i * at.Length) + k];
-            }
-
-            return grown;
-        }
-
-        public int Place(int column) => Array.BinarySearch(at, column);
     }
 }

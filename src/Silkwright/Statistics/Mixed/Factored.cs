@@ -1,20 +1,13 @@
 namespace Silkwright.Statistics.Mixed;
 
-/// <summary>The equations of a mixed model taken apart for given relative factors: solution, criterion and its slope.</summary>
+/// <summary>The equations of a mixed model taken apart for given relative factors: solution and criterion; its slope is <see cref="CriterionSlope"/>.</summary>
 /// <remarks>
 /// The penalised least-squares equations of D. Bates, M. Mächler, B. Bolker and S. Walker, *J. Stat. Softw.* 67 (2015) 1, with the levels of the outer term
 /// eliminated one by one and what crosses them left as a dense border. With M the matrix of effects and fixed columns and r² the penalised residual sum of
-/// squares, the restricted criterion is log|M| + (n − p)(1 + log(2π r²/(n − p))). Its slope is tr(W dA) with W = M⁻¹ + (n − p)/r² v vᵀ, v the residual's
-/// coefficients: so it costs about as much as the criterion itself, and a variance of 0 is a place like any other.
+/// squares, the restricted criterion is log|M| + (n − p)(1 + log(2π r²/(n − p))).
 /// </remarks>
 internal sealed class Factored
 {
-    /// <summary>Parts that the blocks are summed in, whoever does them, so that the sums do not hang on the number of threads.</summary>
-    private const int Parts = 8;
-
-    /// <summary>Blocks below which threads cost more than they bring.</summary>
-    private const int LeastForThreads = 200;
-
     /// <summary>A column that lies within this share of the others is one of them, for a computer.</summary>
     private const double Collinear = 1e-11;
 
@@ -114,6 +107,18 @@ internal sealed class Factored
         return following;
     }
 
+    /// <summary>T⁻¹ of a block.</summary>
+    public double[] Inverse(int block)
+    {
+        var size = products.Blocks[block].Size;
+        var inverse = new double[size * size];
+        for (var i = 0; i < size; i++)
+            inverse[(i * size) + i] = 1;
+        Factor.Forward(lowers[block], size, size, inverse, size);
+        Factor.Backward(lowers[block], size, size, inverse, size);
+        return inverse;
+    }
+
     /// <summary>T⁻¹ x of a block.</summary>
     public double[] Solve(int block, double[] x)
     {
@@ -145,32 +150,11 @@ internal sealed class Factored
         return Factor.Dot(solved, solved);
     }
 
-    /// <summary>Slope of the criterion over the entries of the relative factors, in their order.</summary>
-    public double[] Slope()
-    {
-        var sums = new double[Parts][][];
-        ForParts((part, first, end) =>
-        {
-            sums[part] = [.. factors.Widths.Select(q => new double[q * q])];
-            for (var b = first; b < end; b++)
-                AddSlope(b, sums[part]);
-        });
-        var slopes = factors.Widths.Select(q => new double[q * q]).ToArray();
-        foreach (var sum in sums)
-        {
-            for (var t = 0; t < slopes.Length; t++)
-                Factor.AddTimes(slopes[t], sum[t], 1);
-        }
-
-        AddBorderSlope(slopes);
-        return Packed(slopes);
-    }
-
     /// <summary>What the blocks take from the border.</summary>
     private double[] EliminateBlocks()
     {
-        var sums = new double[Parts][];
-        ForParts((part, first, end) =>
+        var sums = new double[BlockParts.Count][];
+        BlockParts.ForEach(products.Blocks.Length, (part, first, end) =>
         {
             var sum = new double[border.Length];
             for (var b = first; b < end; b++)
@@ -196,7 +180,7 @@ internal sealed class Factored
             factors.ScaleRows(group.Term, c, columns, group.Offset);
         }
 
-        ScaleTouched(products, factors, block, c);
+        TouchedBorder.Scale(products, factors, block, c);
         for (var i = 0; i < size; i++)
             t[(i * size) + i] += 1;
         _ = Factor.Cholesky(t, size, size, 0);
@@ -210,7 +194,7 @@ internal sealed class Factored
     }
 
     /// <summary>Scales the border's effects of a matrix's columns, rows or both.</summary>
-    private void Scale(Span<double> matrix, int stride, bool columns, bool rows)
+    internal void Scale(Span<double> matrix, int stride, bool columns, bool rows)
     {
         foreach (var t in products.Nesting.Across)
         {
@@ -225,22 +209,8 @@ internal sealed class Factored
         }
     }
 
-    /// <summary>Scales the columns of touched border effects.</summary>
-    private static void ScaleTouched(CrossProducts products, RelativeFactors factors, CrossProducts.Block block, Span<double> matrix)
-    {
-        for (var k = 0; k < block.At.Length && block.At[k] < products.BorderEffects;)
-        {
-            var t = TermAcross(products, factors, block.At[k]);
-            factors.ScaleColumns(t, matrix, block.At.Length, k);
-            k += factors.Widths[t];
-        }
-    }
-
-    private static int TermAcross(CrossProducts products, RelativeFactors factors, int column) =>
-        products.Nesting.Across.First(t => column >= products.BorderOffsets[t] && column < products.BorderOffsets[t] + (products.Terms[t].Levels * factors.Widths[t]));
-
     /// <summary>v of a block: T⁻¹ C v of the border.</summary>
-    private double[] Residual(int b)
+    internal double[] Residual(int b)
     {
         var block = products.Blocks[b];
         var (size, columns) = (block.Size, block.At.Length);
@@ -255,145 +225,7 @@ internal sealed class Factored
         return v;
     }
 
-    private double BorderResidual(int column) => column == products.Border - 1 ? 1 : -BorderSolution[column];
-
-    private void AddSlope(int b, double[][] slopes)
-    {
-        var block = products.Blocks[b];
-        var (size, columns) = (block.Size, block.At.Length);
-        var per = products.Freedom / PenalisedSquares;
-        var inverse = BorderInverse;
-        var n = products.Border - 1;
-        var v = Residual(b);
-        var following = Following(b);
-
-        // W between block and border, columns x size, and within the block, size x size.
-        var turned = Turned(following, size, columns);
-        var across = new double[columns * size];
-        for (var k = 0; k < columns - 1; k++)
-        {
-            var row = inverse.AsSpan(block.At[k] * n, n);
-            for (var j = 0; j < columns - 1; j++)
-                Factor.AddTimes(across.AsSpan(k * size, size), turned.AsSpan(j * size, size), -row[block.At[j]]);
-        }
-
-        var within = new double[size * size];
-        for (var i = 0; i < size; i++)
-            within[(i * size) + i] = 1;
-        Factor.Forward(lowers[b], size, size, within, size);
-        Factor.Backward(lowers[b], size, size, within, size);
-        for (var i = 0; i < size; i++)
-        {
-            for (var k = 0; k < columns - 1; k++)
-                Factor.AddTimes(within.AsSpan(i * size, size), across.AsSpan(k * size, size), -following[(i * columns) + k]);
-            Factor.AddTimes(within.AsSpan(i * size, size), v, per * v[i]);
-        }
-
-        for (var k = 0; k < columns; k++)
-            Factor.AddTimes(across.AsSpan(k * size, size), v, per * BorderResidual(block.At[k]));
-
-        var own = (double[])block.Products.Clone();
-        var with = (double[])block.WithBorder.Clone();
-        foreach (var group in block.Groups)
-            factors.ScaleColumns(group.Term, own, size, group.Offset);
-        ScaleTouched(products, factors, block, with);
-        foreach (var group in block.Groups)
-        {
-            var q = factors.Widths[group.Term];
-            for (var i = 0; i < q; i++)
-            {
-                for (var j = 0; j < q; j++)
-                {
-                    var sum = 0.0;
-                    for (var l = 0; l < size; l++)
-                        sum += own[((group.Offset + i) * size) + l] * within[(l * size) + group.Offset + j];
-                    for (var k = 0; k < columns; k++)
-                        sum += with[((group.Offset + i) * columns) + k] * across[(k * size) + group.Offset + j];
-                    slopes[group.Term][(i * q) + j] += 2 * sum;
-                }
-            }
-        }
-
-        // The touched effects of the border: (Λᵀ H)ᵀ times W between block and border.
-        var raw = (double[])block.WithBorder.Clone();
-        foreach (var group in block.Groups)
-            factors.ScaleRows(group.Term, raw, columns, group.Offset);
-        for (var k = 0; k < columns && block.At[k] < products.BorderEffects;)
-        {
-            var t = TermAcross(products, factors, block.At[k]);
-            var q = factors.Widths[t];
-            for (var i = 0; i < q; i++)
-            {
-                for (var j = 0; j < q; j++)
-                {
-                    var sum = 0.0;
-                    for (var l = 0; l < size; l++)
-                        sum += raw[(l * columns) + k + i] * across[((k + j) * size) + l];
-                    slopes[t][(i * q) + j] += 2 * sum;
-                }
-            }
-
-            k += q;
-        }
-    }
-
-    private static double[] Turned(double[] matrix, int rows, int columns)
-    {
-        var turned = new double[matrix.Length];
-        for (var i = 0; i < rows; i++)
-        {
-            for (var j = 0; j < columns; j++)
-                turned[(j * rows) + i] = matrix[(i * columns) + j];
-        }
-
-        return turned;
-    }
-
-    private void AddBorderSlope(double[][] slopes)
-    {
-        var n = products.Border;
-        var per = products.Freedom / PenalisedSquares;
-        var scaled = (double[])products.BorderProducts.Clone();
-        Scale(scaled, n, columns: true, rows: false);
-        foreach (var t in products.Nesting.Across)
-        {
-            var q = factors.Widths[t];
-            for (var level = 0; level < products.Terms[t].Levels; level++)
-            {
-                var first = products.BorderOffsets[t] + (level * q);
-                for (var i = 0; i < q; i++)
-                {
-                    for (var j = 0; j < q; j++)
-                    {
-                        var sum = 0.0;
-                        for (var k = 0; k < n; k++)
-                        {
-                            var w = (k < n - 1 ? BorderInverse[(k * (n - 1)) + first + j] : 0) + (per * BorderResidual(k) * BorderResidual(first + j));
-                            sum += scaled[((first + i) * n) + k] * w;
-                        }
-
-                        slopes[t][(i * q) + j] += 2 * sum;
-                    }
-                }
-            }
-        }
-    }
-
-    private double[] Packed(double[][] slopes)
-    {
-        var packed = new List<double>(factors.Count);
-        for (var t = 0; t < slopes.Length; t++)
-        {
-            var q = factors.Widths[t];
-            for (var c = 0; c < q; c++)
-            {
-                for (var r = c; r < q; r++)
-                    packed.Add(slopes[t][(r * q) + c]);
-            }
-        }
-
-        return [.. packed];
-    }
+    internal double BorderResidual(int column) => column == products.Border - 1 ? 1 : -BorderSolution[column];
 
     private double[] Inverse()
     {
@@ -404,20 +236,5 @@ internal sealed class Factored
         Factor.Forward(border, products.Border, n, inverse, n);
         Factor.Backward(border, products.Border, n, inverse, n);
         return inverse;
-    }
-
-    private void ForParts(Action<int, int, int> work)
-    {
-        var count = products.Blocks.Length;
-        void Part(int part) => work(part, (int)((long)count * part / Parts), (int)((long)count * (part + 1) / Parts));
-        if (count < LeastForThreads)
-        {
-            for (var part = 0; part < Parts; part++)
-                Part(part);
-        }
-        else
-        {
-            _ = Parallel.For(0, Parts, Part);
-        }
     }
 }

@@ -115,15 +115,16 @@ public sealed class MixedFit
                 cancel.ThrowIfCancellationRequested();
                 if (search.Belief(at) is not { } belief)
                     return new QuasiNewton.Place(double.PositiveInfinity, () => at);
-                var here = new Factored(products, search.Factors(at));
-                return new QuasiNewton.Place(here.Criterion + belief, () => search.Slope(here.Slope(), at));
+                var factors = search.Factors(at);
+                var here = new Factored(products, factors);
+                return new QuasiNewton.Place(here.Criterion + belief, () => search.Slope(new CriterionSlope(products, factors, here).Of(), at));
             },
             search.Start,
             bend: 1,
             Settled,
             MostSteps);
-        var factors = search.Factors(found);
-        return new MixedFit(sizes, search, products, factors, new Factored(products, factors));
+        var best = search.Factors(found);
+        return new MixedFit(sizes, search, products, best, new Factored(products, best));
     }
 
     /// <summary>The fit with one row more and the ratios of the spreads kept: as all rows would give it, by the work of one block.</summary>
@@ -169,8 +170,10 @@ public sealed class MixedFit
     public IReadOnlyList<RatioTold> TellRatios()
     {
         var at = search.At(factors);
-        var variances = RatioTelling.LogVariances(place => search.Slope(new Factored(products, search.Factors(place)).Slope(), place), at);
+        var variances = RatioTelling.LogVariances(place => search.Slope(SlopeAt(search.Factors(place)), place), at);
         return search.Told(at, variances);
+
+        double[] SlopeAt(RelativeFactors place) => new CriterionSlope(products, place, new Factored(products, place)).Of();
     }
 
     private double[] UnitEffects(int term, int level)
