@@ -2,6 +2,8 @@ using Microsoft.EntityFrameworkCore;
 using Silkwright.Coating.Learning;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
+using Silkwright.Plans;
+using Silkwright.Records.Shops;
 using Silkwright.Records.Store;
 
 namespace Silkwright.Records.Coating;
@@ -24,6 +26,7 @@ public sealed class ExperienceRecords(SilkwrightStore store)
         problems.ThrowIfAny();
         var experience = CoatExperienceReader.Read(json, source);
         var text = CoatExperienceDocument.Of(experience).ToJsonString();
+        await RefuseOwnAsync(experience, source, shopKey, cancel);
         return await WriteConflict.RetryAsync(async () =>
         {
             await using var context = store.CreateDbContext();
@@ -45,6 +48,16 @@ public sealed class ExperienceRecords(SilkwrightStore store)
             _ = await context.SaveChangesAsync(cancel);
             return (kept, true);
         });
+    }
+
+    /// <summary>A file that the shop's own readings, as they are now, were added up into.</summary>
+    private async Task RefuseOwnAsync(CoatExperience experience, string source, string? shopKey, CancellationToken cancel)
+    {
+        if (await store.Shops.CurrentAsync(shopKey, cancel) is not { } revision)
+            return;
+        var reads = LearntShopCoats.ReadsOf(await KeptShop.OfAsync(store, revision, cancel));
+        if (reads.Count >= CoatExperience.Needed(reads) && CoatExperience.Of(reads, cancel).Parts is var own && experience.Parts.Any(own.Contains))
+            throw new InputProblemException(new Problem("This holds what this shop's own readings taught.", source, "They would count twice: ask for a file that the others alone were added up into."));
     }
 
     /// <summary>Withdraws an entry; it stays on record and counts no more.</summary>

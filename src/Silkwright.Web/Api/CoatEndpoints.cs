@@ -111,7 +111,8 @@ internal static class CoatEndpoints
             : throw new InputProblemException(new Problem("Readings are there beside a shop.", "shop", "Send one of the two; add the other's experience up afterwards."));
     }
 
-    private static CoatExperience? Experience(JsonObject body) => CoatExperienceQuestion.Together(Experiences(body));
+    /// <summary>What other shops' readings taught, where a body brings it.</summary>
+    internal static CoatExperience? Experience(JsonObject body) => CoatExperienceQuestion.Together(Experiences(body));
 
     private static (string Where, CoatExperience Experience)[] Experiences(JsonObject body) => body["experience"] switch
     {

@@ -24,16 +24,17 @@ internal static class PlanEndpoints
             var keptAsked = body["keptCatalogue"]?.GetValueKind() == JsonValueKind.True;
             if (keptAsked && body["catalogue"] is not null)
                 problems.Add("Two catalogues are asked for.", "catalogue, keptCatalogue", "Keep one of the two.");
+            var taught = body["experience"] is null ? null : Read(() => CoatEndpoints.Experience(body)!, problems);
             foreach (var film in job?.Films ?? [])
                 problems.Add($"The film {film} cannot be read from here.", "job: film", "Describe that colour by needs or kind, or save the job with its films at /jobs and ask /api/jobs/ID/plan.");
             problems.ThrowIfAny();
             var (known, notes) = await desk.KnownShopAsync(shop, catalogue, keptAsked, cancel);
-            var plan = Planner.Plan(job!.ToJob(desk.Today, new Dictionary<string, FilmMeasurement>()), known);
+            var plan = Planner.Plan(job!.ToJob(desk.Today, new Dictionary<string, FilmMeasurement>()), taught is null ? known : known with { Experience = taught });
             return Documents.Ok(PlanDocument.Of(plan with { Notes = [.. notes, .. plan.Notes] }));
         })
         .Accepts<JsonObject>("application/json")
         .WithSummary("The stencil plan of a job")
-        .WithDescription("Body: {\"job\": JOB.json, \"shop\": SHOP.json or left out for the shop kept here, \"catalogue\"?: a catalogue's text, \"keptCatalogue\"?: true}. A catalogue's emulsions are weighed beside the shop's.")
+        .WithDescription("Body: {\"job\": JOB.json, \"shop\": SHOP.json or left out for the shop kept here, \"catalogue\"?: a catalogue's text, \"keptCatalogue\"?: true, \"experience\"?: [silkwright/coat-experience/1 documents, in place of what the kept shop took in]}. A catalogue's emulsions are weighed beside the shop's.")
         .Produces<JsonObject>()
         .ProducesProblem(StatusCodes.Status400BadRequest)
         .DisableAntiforgery();

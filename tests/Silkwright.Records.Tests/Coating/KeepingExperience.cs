@@ -53,6 +53,18 @@ public sealed class KeepingExperience
         _ = await Assert.ThrowsAsync<InputProblemException>(() => temporary.Store.CoatExperience.KeepAsync("{}", "none.json", "Ines", cancel: Cancel));
     }
 
+    [Fact]
+    public async Task What_a_shops_own_readings_taught_does_not_come_back_to_it()
+    {
+        await using var temporary = await OpenAsync();
+        const string start = """{"name":"Quay","meshes":[{"countPerCm":61,"threadUm":64}],"emulsions":[{"id":"Wren 47","family":"photopolymer"}],"readings":{"coat":[""";
+        var coats = Enumerable.Range(0, 12).Select(i => """{"emulsion":"Wren 47","mesh":{"countPerCm":61,"threadUm":64},"strokes":"P S","eomUm":""" + FormattableString.Invariant($"{8 + (0.3 * i):0.0}") + "}");
+        var revision = await temporary.Store.Shops.SaveAsync("quay", start + string.Join(',', coats) + "]}}", "Ines", "First", cancel: Cancel);
+        var own = CoatExperienceQuestion.Of(await KeptShop.OfAsync(temporary.Store, revision, Cancel), [("one.json", CoatExperienceReader.Read(File(1), "one.json"))], Cancel).Experience;
+        var fault = await Assert.ThrowsAsync<InputProblemException>(() => temporary.Store.CoatExperience.KeepAsync(CoatExperienceDocument.Of(own).ToJsonString(), "all.json", "Ines", cancel: Cancel));
+        Assert.Contains("own readings", fault.Message, StringComparison.Ordinal);
+    }
+
     /// <summary>Experience of twelve invented readings.</summary>
     internal static string File(int seed)
     {

@@ -139,6 +139,9 @@ public sealed class DocumentTests(RunningWeb web) : IClassFixture<RunningWeb>
         var helped = await FirstAsync();
 
         Assert.NotEqual((double)alone["eomUm"]!, (double)helped["eomUm"]!, 0.1);
+        var planned = new JsonObject { ["job"] = JsonNode.Parse("""{"name": "N", "run": 100, "colours": [{"name": "a", "ink": "plastisol", "kind": "largeSolid"}]}"""), ["shop"] = new JsonObject(), ["experience"] = new JsonArray(experience.DeepClone()) };
+        var plan = JsonNode.Parse(await (await PostAsync("/api/plan", planned.ToJsonString())).Content.ReadAsStringAsync(Cancel))!;
+        Assert.Equal("measuredElsewhere", (string?)plan["colours"]![0]!["coat"]!["eomUm"]!["ground"]);
         asked["experience"] = new JsonArray(experience.DeepClone(), experience.DeepClone());
         Assert.Equal(HttpStatusCode.BadRequest, (await PostAsync("/api/coat/predict", asked.ToJsonString())).StatusCode);
         var keeps = await PostAsync("/api/coat/experience", """{"shop": {"name": "Cellar", "sharesExperience": false}}""");
