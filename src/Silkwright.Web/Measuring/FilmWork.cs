@@ -31,7 +31,7 @@ public sealed record FilmWork(FilmWorkState State, double Share, IReadOnlyList<P
 
     private string LeftWords => Left switch
     {
-        null => "",
+        null or { TotalSeconds: < 1 } => "",
         { TotalSeconds: < 90 } left => $", about {Figures.Plain(Math.Ceiling(left.TotalSeconds), 0)} s left",
         { } left => $", about {Figures.Plain(Math.Ceiling(left.TotalMinutes), 0)} min left",
     };
