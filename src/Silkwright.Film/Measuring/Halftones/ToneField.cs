@@ -30,18 +30,23 @@ internal sealed class ToneField(int across, int down)
     /// <param name="least">Fewest sites of such a tail.</param>
     public (double Low, double High)? Ends(double share, int least)
     {
-        var sorted = tones.Given().Select(t => (t.Value, t.Site)).ToArray();
+        var given = tones.Given().ToArray();
+        var sorted = Array.ConvertAll(given, t => t.Value);
         Array.Sort(sorted);
         var count = Math.Min(sorted.Length, Math.Max(least, (int)(share * sorted.Length)));
-        var low = Smoothed(sorted[..count]);
-        var high = Smoothed(sorted[^count..]);
+        if (count == 0)
+            return null;
+        var low = Smoothed(InOrder(t => t <= sorted[count - 1]).Take(count));
+        var high = Smoothed(InOrder(t => t >= sorted[^count]).TakeLast(count));
         if (low.Length == 0 || high.Length == 0)
             return null;
         var few = Math.Max(EndSites, (int)(EndShare * sorted.Length));
         return (low.Take(few).Average(), high.TakeLast(few).Average());
+
+        IEnumerable<(int Site, double Tone)> InOrder(Predicate<double> isOf) => given.Where(t => isOf(t.Value)).OrderBy(t => t.Value).ThenBy(t => t.Site);
     }
 
-    private double[] Smoothed(IEnumerable<(double Tone, int Site)> tail) =>
+    private double[] Smoothed(IEnumerable<(int Site, double Tone)> tail) =>
         [.. tail.Select(t => Plane(t.Site, TailWindow, LeastTailNeighbours)).OfType<double>().Order()];
 
     /// <summary>What the tones about a site let expect there.</summary>

@@ -11,7 +11,7 @@ internal static class ZoneMask
     private const double InnerReach = 0.71;
 
     /// <summary>Sites, in the order of their rows, after which the mask is made small again.</summary>
-    private const int SitesTogether = 4096;
+    private const int SitesTogether = 16_384;
 
     public static void Draw(SiteMap map, IReadOnlyList<int> sites, FilmBitmap mask)
     {
