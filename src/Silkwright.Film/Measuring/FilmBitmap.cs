@@ -226,36 +226,27 @@ internal sealed class FilmBitmap
     /// <summary>Turns pixels round where another bitmap of the size is set. No other thread may write meanwhile.</summary>
     public void Turn(FilmBitmap where)
     {
+        Span<ulong> turned = stackalloc ulong[CellRows];
         Span<ulong> room = stackalloc ulong[CellRows];
         for (var i = 0; i < places.Length; i++)
         {
             if (where.places[i] == Blank)
                 continue;
-            var turn = where.Words(where.places[i], room);
-            var into = Plain(ref places[i]);
+            CopyCell(places[i], turned);
+            where.CopyCell(where.places[i], room);
             for (var row = 0; row < CellRows; row++)
-                into[row] ^= turn.IsEmpty ? ulong.MaxValue : turn[row];
+                turned[row] ^= room[row];
+            Keep(ref places[i], turned);
         }
-
-        Compact();
     }
 
     /// <summary>Makes the memory of plain cells that have been written as small as it can be. No other thread may write meanwhile.</summary>
     public void Compact()
     {
-        for (var i = 0; i < places.Length; i++)
+        foreach (ref var place in places.AsSpan())
         {
-            if (places[i] < FirstPlain)
-                continue;
-            var cell = places[i] - FirstPlain;
-            var words = plain[cell];
-            if (words[0] is 0 or ulong.MaxValue && !words.ContainsAnyExcept(words[0]))
-                places[i] = words[0] == 0 ? Blank : Full;
-            else if (coded.TryAdd(words, out var at))
-                places[i] = ~at;
-            else
-                continue;
-            plain.GiveUp(cell);
+            if (place >= FirstPlain)
+                Keep(ref place, plain[place - FirstPlain]);
         }
     }
 
@@ -278,6 +269,30 @@ internal sealed class FilmBitmap
         return room;
     }
 
+    private void CopyCell(int place, Span<ulong> into)
+    {
+        if (place >= FirstPlain)
+            plain[place - FirstPlain].CopyTo(into);
+        else if (place < 0)
+            coded.Read(~place, into);
+        else
+            into.Fill(place == Full ? ulong.MaxValue : 0);
+    }
+
+    /// <summary>Makes a cell hold some words in as little memory as it can.</summary>
+    private void Keep(ref int place, ReadOnlySpan<ulong> words)
+    {
+        var before = place;
+        if (words[0] is 0 or ulong.MaxValue && !words.ContainsAnyExcept(words[0]))
+            place = words[0] == 0 ? Blank : Full;
+        else if (coded.TryAdd(words, out var at))
+            place = ~at;
+        else
+            words.CopyTo(Plain(ref place));
+        if (before >= FirstPlain && place != before)
+            plain.GiveUp(before - FirstPlain);
+    }
+
     private Span<ulong> Plain(ref int place)
     {
         var there = Volatile.Read(ref place);
@@ -292,10 +307,7 @@ internal sealed class FilmBitmap
             if (place >= FirstPlain)
                 return place;
             var made = plain.Take();
-            if (place < 0)
-                coded.Read(~place, plain[made]);
-            else
-                plain[made].Fill(place == Full ? ulong.MaxValue : 0);
+            CopyCell(place, plain[made]);
             Volatile.Write(ref place, made + FirstPlain);
             return made + FirstPlain;
         }
