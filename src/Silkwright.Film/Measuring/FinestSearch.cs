@@ -71,14 +71,24 @@ internal sealed class FinestSearch
         return places.Count == 0 ? null : new FinestFeature(places[0].WidthUm, places);
     }
 
-    /// <summary>The pieces that make the film finer than <paramref name="w"/>.</summary>
-    private List<Blob> Pieces(int w)
+    /// <summary>The largest of the pieces that make the film finer than <paramref name="w"/>.</summary>
+    private LargestPieces Pieces(int w)
     {
         var screen = Screen(w);
 
         // What counts for a screening disc itself is among what it was found to remove when it screened smaller ones.
         var where = screen != w || screened.ContainsKey(w) ? Screened(screen).Own : open;
-        return where is { IsEmpty: true } ? [] : residue.Find(w, where, piece => Counts(piece, w));
+        var largest = new LargestPieces(4 * MostPlaces);
+        if (where is not { IsEmpty: true })
+        {
+            residue.Find(w, where, piece =>
+            {
+                if (Counts(piece, w))
+                    largest.Add(piece);
+            });
+        }
+
+        return largest;
     }
 
     /// <summary>Where a screening disc removes pieces that count for the diameters it screens, and where for any diameter.</summary>
@@ -87,10 +97,21 @@ internal sealed class FinestSearch
         if (!screened.TryGetValue(screen, out var where))
         {
             var only = IsAfterFirst(screen) ? Screened(FirstScreen).Any : open;
-            var touched = new TileMap(bits);
-            var pieces = residue.Find(screen, only, piece => Counts(piece, LeastDiameter), touched, progress);
             var least = Enumerable.Range(LeastDiameter, screen - 1).First(v => Screen(v) == screen);
-            where = (touched.Within(pieces.FindAll(piece => Counts(piece, least))), touched.Within(pieces));
+            var touched = new TileMap(bits);
+            where = (new TileMap(bits), new TileMap(bits));
+            residue.Find(
+                screen,
+                only,
+                piece =>
+                {
+                    if (Counts(piece, LeastDiameter))
+                        where.Any.Mark(piece, touched);
+                    if (Counts(piece, least))
+                        where.Own.Mark(piece, touched);
+                },
+                touched,
+                progress);
             screened[screen] = where;
         }
 
@@ -102,9 +123,9 @@ internal sealed class FinestSearch
         piece.Area >= LeastAreaShare * diameter * diameter
         && (!piece.Marked || Math.Sqrt(Square(piece.Width) + Square(piece.Height)) >= Math.Max(2.0 * diameter, LeastDiagonalMm * 1000 / umPerPx));
 
-    private void Collect(List<Blob> pieces, int w, List<FilmPlace> places)
+    private void Collect(LargestPieces pieces, int w, List<FilmPlace> places)
     {
-        foreach (var piece in pieces.OrderByDescending(p => p.Area).ThenBy(p => p.SeedY).ThenBy(p => p.SeedX).Take(4 * MostPlaces))
+        foreach (var piece in pieces.InOrder())
         {
             if (places.Count >= MostPlaces)
                 return;

@@ -25,39 +25,29 @@ internal sealed class ResiduePieces(FilmBitmap bits, OpeningTiles tiles, FilmBit
     {
     }
 
-    /// <summary>The pieces that are wanted, at least those in the marked cells; one that touches what the opening left is <see cref="Blob.Marked"/>.</summary>
+    /// <summary>Finds the pieces, at least those in the marked cells; one that touches what the opening left is <see cref="Blob.Marked"/>.</summary>
     /// <param name="diameter">The disc's. [px]</param>
     /// <param name="only">Cells that are looked at; none: all.</param>
-    /// <param name="wanted">Whether a piece is kept.</param>
-    /// <param name="touched">Gets a mark in every cell that any piece has a pixel in.</param>
+    /// <param name="found">Takes each piece, from several threads: pieces that end in one band from one of them.</param>
+    /// <param name="touched">Has a mark in every cell that a piece has a pixel in when the piece is handed on; none: nobody asks.</param>
     /// <param name="progress">Told the share done, 0 to 1.</param>
-    public List<Blob> Find(int diameter, TileMap? only, Predicate<Blob> wanted, TileMap? touched = null, IProgress<double>? progress = null)
+    public void Find(int diameter, TileMap? only, Action<Blob> found, TileMap? touched = null, IProgress<double>? progress = null)
     {
         var disc = new DigitalDisc(diameter);
         var work = tiles.Tiles(diameter, only).ToLookup(tile => tile.Row / bandRows);
-        var found = new List<Blob>[(bits.Height + bandRows - 1) / bandRows];
-        var bands = new BandComponents[found.Length];
+        var bands = new BandComponents[(bits.Height + bandRows - 1) / bandRows];
         var done = 0;
         var cores = new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = Environment.ProcessorCount };
         _ = Parallel.For(0, bands.Length, cores, b =>
         {
-            found[b] = [];
-            bands[b] = new BandComponents(piece => Keep(piece, found[b]));
+            bands[b] = new BandComponents(found);
             AddBand(bands[b], b * bandRows, disc, work[b], touched);
             progress?.Report((double)Interlocked.Increment(ref done) / bands.Length);
         });
         for (var b = 1; b < bands.Length; b++)
             MarkAcross(bands[b - 1], bands[b], b * bandRows);
-        var seams = new List<Blob>();
         foreach (var piece in ComponentSeams.Join(bands))
-            Keep(piece, seams);
-        return [.. found.SelectMany(pieces => pieces), .. seams];
-
-        void Keep(Blob piece, List<Blob> into)
-        {
-            if (wanted(piece))
-                into.Add(piece);
-        }
+            found(piece);
     }
 
     /// <summary>The pixel that the disc removes nearest to the centre of one of its pieces, within the piece's box.</summary>

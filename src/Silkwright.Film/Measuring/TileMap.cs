@@ -38,23 +38,15 @@ internal sealed class TileMap(FilmBitmap film)
         return map;
     }
 
-    /// <summary>The marked cells that the boxes of some pieces reach into, and perhaps some more.</summary>
-    public TileMap Within(IReadOnlyList<Blob> pieces)
+    /// <summary>Marks the cells of a piece's box that another map marks.</summary>
+    public void Mark(in Blob piece, TileMap among)
     {
-        if (pieces.Sum(piece => (long)(piece.Height + CellRows) * (piece.Width + 64)) > 16L * film.Width * film.Height)
-            return this;
-        var map = new TileMap(film);
-        foreach (var piece in pieces)
+        var (left, right) = (piece.Left >> 6, ((piece.Right - 1) >> 6) + 1);
+        for (var cell = piece.Top / CellRows; cell <= piece.Bottom / CellRows; cell++)
         {
-            for (var cell = piece.Top / CellRows; cell <= piece.Bottom / CellRows; cell++)
-            {
-                var (left, right) = (piece.Left >> 6, ((piece.Right - 1) >> 6) + 1);
-                for (var i = left >> 6; i << 6 < right; i++)
-                    map.cells[(cell * across) + i] |= cells[(cell * across) + i] & BitRow.Between(i, left, right);
-            }
+            for (var i = left >> 6; i << 6 < right; i++)
+                cells[(cell * across) + i] |= among.cells[(cell * across) + i] & BitRow.Between(i, left, right);
         }
-
-        return map;
     }
 
     /// <summary>Tiles that hold every marked cell, in blocks of rows; marked cells no farther apart than a join share a tile.</summary>

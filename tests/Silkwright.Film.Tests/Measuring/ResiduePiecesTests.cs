@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Silkwright.Film.Measuring;
 
 namespace Silkwright.Film.Tests.Measuring;
@@ -19,7 +20,8 @@ public sealed class ResiduePiecesTests
             var expected = Bitmaps.Components(residue, true).Select(piece => Describe(piece, pixels, residue, !gap)).Order().ToList();
             var tiles = new OpeningTiles(bits, new FilmCells(bits), gap, CancellationToken.None);
             var touched = new TileMap(bits);
-            var found = new ResiduePieces(bits, tiles, null, DiscOpening.MostTileRows, CancellationToken.None).Find(w, null, _ => true, touched);
+            var found = new ConcurrentBag<Blob>();
+            new ResiduePieces(bits, tiles, null, DiscOpening.MostTileRows, CancellationToken.None).Find(w, null, found.Add, touched);
             Assert.Equal(expected, found.Select(b => (b.Top, b.Left, b.Bottom, b.Right - 1, b.Area, b.Marked)).Order());
             pieces += found.Count;
             across += found.Count(b => b.Top / DiscOpening.MostTileRows != b.Bottom / DiscOpening.MostTileRows);
@@ -51,7 +53,9 @@ public sealed class ResiduePiecesTests
             var bits = Bitmaps.Film(pixels);
             var pieces = new ResiduePieces(bits, new OpeningTiles(bits, new FilmCells(bits), false, CancellationToken.None), null, CancellationToken.None);
             var residue = PlainOpening.Residue(pixels, true, 9);
-            foreach (var piece in pieces.Find(9, null, b => b.Area > 20))
+            var found = new ConcurrentBag<Blob>();
+            pieces.Find(9, null, found.Add);
+            foreach (var piece in found.Where(b => b.Area > 20))
             {
                 double Far(int x, int y) => Math.Pow(x + 0.5 - (piece.SumX / piece.Area), 2) + Math.Pow(y + 0.5 - (piece.SumY / piece.Area), 2);
                 var least = double.MaxValue;
@@ -66,6 +70,16 @@ public sealed class ResiduePiecesTests
                 Assert.Equal(least, Far(foundX, foundY), 1e-9);
             }
         }
+    }
+
+    [Fact]
+    public void The_largest_pieces_are_kept_the_uppermost_of_equal_ones_first()
+    {
+        var random = new Random(99);
+        var all = Enumerable.Range(0, 500).Select(_ => new Blob { Area = random.Next(1, 40), SeedX = random.Next(1000), SeedY = random.Next(1000) }).ToArray();
+        var largest = new LargestPieces(60);
+        _ = Parallel.ForEach(all, largest.Add);
+        Assert.Equal(all.OrderByDescending(p => p.Area).ThenBy(p => p.SeedY).ThenBy(p => p.SeedX).Take(60), largest.InOrder());
     }
 
     private static (int Top, int Left, int Bottom, int Right, long Area, bool Marked) Describe(List<(int X, int Y)> piece, bool[,] pixels, bool[,] residue, bool value)
