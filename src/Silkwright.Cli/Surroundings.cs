@@ -1,4 +1,6 @@
 using System.Globalization;
+using Silkwright.Cli.Printing;
+using Silkwright.Estimates;
 
 namespace Silkwright.Cli;
 
@@ -39,12 +41,16 @@ internal sealed record Surroundings
             Console.OutputEncoding = System.Text.Encoding.UTF8;
         return new Surroundings
         {
-            Output = Console.Out,
-            Error = Console.Error,
+            Output = new ToldWriter(Console.Out, refusal => throw NoRoom(refusal)),
+            // Where messages find no room there is no place left to tell it; the exit code still says how it ended.
+            Error = new ToldWriter(Console.Error, _ => { }),
             ErrorIsTerminal = !Console.IsErrorRedirected,
             OutputIsTerminal = !Console.IsOutputRedirected,
             Columns = Console.IsOutputRedirected ? UsualColumns : Math.Clamp(Console.WindowWidth, 60, 140),
             Trace = Environment.GetEnvironmentVariable("SILKWRIGHT_TRACE") == "1",
         };
     }
+
+    private static InputProblemException NoRoom(IOException refusal) => new(new Problem(
+        $"The answer could not be written to its end: {refusal.Message.TrimEnd('.')}.", "standard output", "Make room where it goes, or send it elsewhere; then ask again. What is there is cut short."));
 }
