@@ -178,13 +178,7 @@ public sealed class JobRecords(SilkwrightStore store)
     {
         var key = shopKey
             ?? await context.Set<Shops.DefaultShop>().OrderByDescending(d => d.Choice).Select(d => d.ShopKey).FirstOrDefaultAsync(cancel);
-        if (key is null || !await context.Shops.AnyAsync(s => s.Key == key, cancel))
-        {
-            throw new InputProblemException(new Problem(
-                key is null ? "There is no shop yet." : "No shop has this key.", $"shop {key}".TrimEnd(), "Save the shop first, then its jobs."));
-        }
-
-        return key;
+        return key is not null && await context.Shops.AnyAsync(s => s.Key == key, cancel) ? key : throw new InputProblemException(Shops.ShopRecords.NoShop(key));
     }
 
     private static IQueryable<JobRevision> Revisions(RecordsContext context, string jobId) =>

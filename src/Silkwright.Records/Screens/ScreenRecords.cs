@@ -133,8 +133,7 @@ public sealed class ScreenRecords(SilkwrightStore store)
             ?? await context.Set<Shops.DefaultShop>().OrderByDescending(d => d.Choice).Select(d => d.ShopKey).FirstOrDefaultAsync(cancel);
         return key is not null && await context.Shops.AnyAsync(s => s.Key == key, cancel)
             ? key
-            : throw new InputProblemException(new Problem(
-                key is null ? "There is no shop yet." : "No shop has this key.", $"shop {key}".TrimEnd(), "Save the shop first, then its screens."));
+            : throw new InputProblemException(Shops.ShopRecords.NoShop(key));
     }
 
     private static string NewKey() => Guid.NewGuid().ToString("N");

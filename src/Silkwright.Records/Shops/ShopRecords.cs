@@ -66,7 +66,13 @@ public sealed class ShopRecords(SilkwrightStore store)
     /// <exception cref="InputProblemException">There is none.</exception>
     internal async Task<string> RequireKeyAsync(string? shopKey, CancellationToken cancel) =>
         (await CurrentAsync(shopKey, cancel))?.ShopKey
-        ?? throw new InputProblemException(new Problem(shopKey is null ? "There is no shop yet." : "No shop has this key.", $"shop {shopKey}".TrimEnd(), "Save the shop first, then its readings."));
+        ?? throw new InputProblemException(NoShop(shopKey));
+
+    /// <summary>That there is no such shop.</summary>
+    /// <param name="shopKey">None: no shop at all.</param>
+    public static Problem NoShop(string? shopKey) => shopKey is null
+        ? new("There is no shop yet.", "shop", "Describe it first, at /shop of `silkwright serve`; a name is enough. `silkwright demo --data FOLDER` puts an invented one there.")
+        : new("No shop has this key.", $"shop {shopKey}", "Check the key, or leave it out: then the one shop is taken.");
 
     /// <summary>Every revision, the newest first.</summary>
     public async Task<IReadOnlyList<ShopRevision>> HistoryAsync(string shopKey, CancellationToken cancel = default)

@@ -5,19 +5,25 @@ namespace Silkwright.Records.Store;
 /// <summary>The folder a shop keeps its records in: silkwright.db and films/.</summary>
 public sealed class DataFolder
 {
+    private const string DatabaseName = "silkwright.db";
+
     private DataFolder(string path) => Path = path;
 
     /// <summary>The folder, in full.</summary>
     public string Path { get; }
 
     /// <summary>The embedded database.</summary>
-    public string DatabasePath => System.IO.Path.Combine(Path, "silkwright.db");
+    public string DatabasePath => System.IO.Path.Combine(Path, DatabaseName);
 
     /// <summary>Where films lie, each named by the hash of what it holds.</summary>
     public string FilmsPath => System.IO.Path.Combine(Path, "films");
 
     /// <summary>What pictures of films are drawn from: made from them when it is missing, and no part of a backup.</summary>
     public string TilesPath => System.IO.Path.Combine(Path, "tiles");
+
+    /// <summary>Whether a shop's records were begun in a folder. Nothing is made.</summary>
+    /// <param name="path">Any path.</param>
+    public static bool HoldsRecords(string path) => File.Exists(System.IO.Path.Combine(path, DatabaseName));
 
     /// <summary>Opens the folder, making it where it is missing.</summary>
     /// <param name="path">Any folder the user can write to.</param>

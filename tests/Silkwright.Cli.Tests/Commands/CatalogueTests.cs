@@ -112,6 +112,7 @@ public sealed class CatalogueTests : IDisposable
     [Fact]
     public async Task Nothing_kept_is_a_problem_with_a_remedy_and_so_is_a_file_beside_a_folder()
     {
+        _ = await SilkwrightStore.OpenAsync(DataFolder.Open(Path.Combine(folder.Path, "empty")), TimeProvider.System, Cancel);
         var none = await ShellRun.Of("catalogue", "show", "--data", Path.Combine(folder.Path, "empty"));
         Assert.Equal((2, ""), (none.ExitCode, none.Output));
         Assert.Contains("silkwright catalogue keep", none.Error, StringComparison.Ordinal);
@@ -163,6 +164,7 @@ public sealed class CatalogueTests : IDisposable
     [InlineData("Two catalogues are asked for", "--kept-catalogue", "--data", "empty", "--catalogue", "c.csv")]
     public async Task A_catalogue_that_is_nowhere_is_told_with_what_to_do(string said, params string[] options)
     {
+        _ = await SilkwrightStore.OpenAsync(DataFolder.Open(Path.Combine(folder.Path, "empty")), TimeProvider.System, Cancel);
         var at = options.Select(option => option is "empty" or "c.csv" ? Path.Combine(folder.Path, option) : option);
         var run = await ShellRun.Of(["choose", "--ink", "plastisol", "--run", "300", .. at]);
         Assert.Equal((2, ""), (run.ExitCode, run.Output));

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Silkwright.Records.Store;
 
 namespace Silkwright.Cli.Tests.Commands;
 
@@ -52,7 +53,7 @@ public sealed class NoFileTests : IDisposable
     public async Task A_film_of_a_job_that_is_a_device_is_refused_and_not_kept()
     {
         Assert.SkipUnless(File.Exists("/dev/zero"), "this system has no /dev/zero");
-        var data = Path.Combine(folder.Path, "data");
+        var data = await BegunAsync();
         var job = folder.Write("job.json", """{"run": 100, "colours": [{"ink": "plastisol", "film": "/dev/zero"}]}""");
         Told(await ShellRun.Of("plan", job), "device");
         Told(await ShellRun.Of("plan", job, "--data", data), "device");
@@ -61,12 +62,15 @@ public sealed class NoFileTests : IDisposable
     [Fact]
     public async Task A_film_that_is_none_is_not_kept_in_the_data_folder()
     {
-        var data = Path.Combine(folder.Path, "data");
+        var data = await BegunAsync();
         folder.Write("notes.tif", "Not a film at all.");
         var job = folder.Write("job.json", """{"run": 100, "colours": [{"ink": "plastisol", "film": "notes.tif"}]}""");
         Told(await ShellRun.Of("plan", job, "--data", data), "neither a TIFF nor a PNG");
         Assert.Empty(Directory.GetFiles(Path.Combine(data, "films")));
     }
+
+    private async Task<string> BegunAsync() =>
+        (await SilkwrightStore.OpenAsync(DataFolder.Open(Path.Combine(folder.Path, "data")), TimeProvider.System, TestContext.Current.CancellationToken)).Folder.Path;
 
     [Fact]
     public async Task A_document_longer_than_any_job_is_refused() =>

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Silkwright.Catalogue;
-using Silkwright.Cli.Commands.Screen;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
 using Silkwright.Records.Catalogues;
@@ -22,7 +21,7 @@ internal static class CatalogueKeepVerb
             GoodToKnow = "The file replaces the kept catalogue as a whole: an emulsion it leaves out is gone from now on. Earlier ones stay in the records.",
         };
         var file = new Argument<string>("FILE.csv") { Description = "columns emulsion,property,value,ground,source,date; separated by , or ;" };
-        var data = ScreenCommand.DataOption();
+        var data = RecordsFolder.Option();
         var by = new Option<string>("--by") { Description = "who keeps it, by name", HelpName = "NAME", Required = true };
         var onlyTell = new Option<bool>("--only-tell") { Description = "tell what would change, and keep nothing" };
         var json = Answer.JsonOption();
@@ -34,7 +33,7 @@ internal static class CatalogueKeepVerb
         verb.SetAction(async (parse, cancel) =>
         {
             var catalogue = await CatalogueCommand.ReadAsync(parse.GetRequiredValue(file), cancel);
-            var records = (await ScreenCommand.OpenAsync(parse.GetRequiredValue(data), surroundings, cancel)).Catalogues;
+            var records = (await RecordsFolder.OpenOrBeginAsync(parse.GetRequiredValue(data), surroundings, cancel)).Catalogues;
             var before = await records.CurrentAsync(cancel);
             var revision = parse.GetValue(onlyTell)
                 ? null

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Silkwright.Catalogue;
-using Silkwright.Cli.Commands.Screen;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
@@ -40,7 +39,7 @@ internal static class CatalogueShowVerb
                     Show(Asked(await CatalogueCommand.ReadAsync(path, cancel), named), null, parse.GetValue(json), surroundings);
                     break;
                 case (var named, null, { } folder):
-                    var kept = await (await ScreenCommand.OpenAsync(folder, surroundings, cancel)).Catalogues.RequireAsync(cancel);
+                    var kept = await (await RecordsFolder.OpenAsync(folder, surroundings, cancel)).Catalogues.RequireAsync(cancel);
                     Show(Asked(kept.Catalogue, named), kept, parse.GetValue(json), surroundings);
                     break;
                 default:

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Text;
-using Silkwright.Cli.Commands.Screen;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
@@ -67,9 +66,9 @@ internal static class CoatExperienceVerb
 
     internal static async Task<Shop> KeptAsync(string folder, Surroundings surroundings, CancellationToken cancel)
     {
-        var store = await ScreenCommand.OpenAsync(folder, surroundings, cancel);
+        var store = await RecordsFolder.OpenAsync(folder, surroundings, cancel);
         return await store.Shops.CurrentAsync(cancel: cancel) is { } kept
             ? await KeptShop.OfAsync(store, kept, cancel)
-            : throw new InputProblemException(new Problem("There is no shop yet.", folder, "Save the shop first, then its readings."));
+            : throw new InputProblemException(ShopRecords.NoShop(null));
     }
 }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Silkwright.Cli.Commands.Screen;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
 using Silkwright.Records.Coating;
@@ -18,7 +17,7 @@ internal static class CoatKeepVerb
         };
         var file = new Argument<string>("EXPERIENCE.json") { Description = "what other shops' readings taught, as coat experience makes it" };
         var by = new Option<string>("--by") { Description = "who takes it in, by name", HelpName = "NAME", Required = true };
-        var (data, json) = (ScreenCommand.DataOption(), Answer.JsonOption());
+        var (data, json) = (RecordsFolder.Option(), Answer.JsonOption());
         verb.Add(file);
         verb.Add(by);
         verb.Add(data);
@@ -27,7 +26,7 @@ internal static class CoatKeepVerb
         {
             var path = parse.GetRequiredValue(file);
             var text = await InputFile.ReadTextAsync(path, "coat experience", cancel);
-            var records = (await ScreenCommand.OpenAsync(parse.GetRequiredValue(data), surroundings, cancel)).CoatExperience;
+            var records = (await RecordsFolder.OpenAsync(parse.GetRequiredValue(data), surroundings, cancel)).CoatExperience;
             var (kept, isNew) = await records.KeepAsync(text, Path.GetFileName(path), parse.GetRequiredValue(by), cancel: cancel);
             var taught = CoatExperienceReader.Read(kept.Text!, kept.Source);
             if (parse.GetValue(json))

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using Silkwright.Cli.Commands.Screen;
 using Silkwright.Cli.Printing;
 using Silkwright.Records.Coating;
 
@@ -19,7 +18,7 @@ internal static class CoatWithdrawVerb
         var number = new Argument<int>("NUMBER") { Description = "its number, as coat keep told it" };
         var by = new Option<string>("--by") { Description = "who takes it back, by name", HelpName = "NAME", Required = true };
         var why = new Option<string>("--why") { Description = "why, in a few words", HelpName = "WORDS", Required = true };
-        var (data, json) = (ScreenCommand.DataOption(), Answer.JsonOption());
+        var (data, json) = (RecordsFolder.Option(), Answer.JsonOption());
         verb.Add(number);
         verb.Add(by);
         verb.Add(why);
@@ -27,7 +26,7 @@ internal static class CoatWithdrawVerb
         verb.Add(json);
         verb.SetAction(async (parse, cancel) =>
         {
-            var records = (await ScreenCommand.OpenAsync(parse.GetRequiredValue(data), surroundings, cancel)).CoatExperience;
+            var records = (await RecordsFolder.OpenAsync(parse.GetRequiredValue(data), surroundings, cancel)).CoatExperience;
             await records.WithdrawAsync(parse.GetValue(number), parse.GetRequiredValue(by), parse.GetRequiredValue(why), cancel: cancel);
             if (parse.GetValue(json))
                 Answer.WriteJson(KeptExperienceDocument.Of(await records.HistoryAsync(cancel: cancel)), surroundings);

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Silkwright.Records.Demo;
-using Silkwright.Records.Store;
 
 namespace Silkwright.Cli.Commands.Demo;
 
@@ -19,7 +18,7 @@ internal static class DemoCommand
             GoodToKnow = "Nothing you have changed is overwritten: what is there already stays.",
         };
         var folder = new Option<string?>("--from") { Description = "the demonstration's folder; looked for here and beside the program when not given", HelpName = "FOLDER" };
-        var data = new Option<string?>("--data") { Description = "the folder a shop keeps its records in", HelpName = "FOLDER" };
+        var data = new Option<string?>("--data") { Description = "the folder a shop keeps its records in; made where it is missing", HelpName = "FOLDER" };
         verb.Add(folder);
         verb.Add(data);
         verb.SetAction(async (parse, cancel) =>
@@ -29,7 +28,7 @@ internal static class DemoCommand
             await surroundings.Output.WriteLineAsync(drawn.Count == 0 ? "All films are there." : $"Drawn: {string.Join(", ", drawn)}.");
             if (parse.GetValue(data) is { } path)
             {
-                var store = await SilkwrightStore.OpenAsync(DataFolder.Open(path), surroundings.Time, cancel);
+                var store = await RecordsFolder.OpenOrBeginAsync(path, surroundings, cancel);
                 var loaded = await DemoShop.LoadAsync(store, demo.Path, cancel);
                 await surroundings.Output.WriteLineAsync($"In {path}: {loaded.Jobs} jobs and {loaded.Screens} screens of an invented shop.");
             }

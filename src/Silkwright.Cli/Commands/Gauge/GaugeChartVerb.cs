@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Silkwright.Cli.Commands.Screen;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
@@ -35,7 +34,7 @@ internal static class GaugeChartVerb
             var entries = (parse.GetValue(file), parse.GetValue(data)) switch
             {
                 ({ } path, null) => (await GaugeCommand.ReadAsync(path, parse.GetValue(unit), bareUm, cancel)).Entries,
-                (null, { } folder) => await (await ScreenCommand.OpenAsync(folder, surroundings, cancel)).Gauging.EntriesAsync(cancel: cancel),
+                (null, { } folder) => await (await RecordsFolder.OpenAsync(folder, surroundings, cancel)).Gauging.EntriesAsync(cancel: cancel),
                 _ => throw new InputProblemException(new Problem("There must be a file or a data folder, and not both.", "command line", "Write FILE.csv, or --data FOLDER for the readings kept there.")),
             };
             var history = CoatHistory.Of(ScreenMeans.Of(entries, bareUm));

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Text;
 using System.Text.Json.Nodes;
-using Silkwright.Cli.Commands.Screen;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
 using Silkwright.Estimates;
@@ -45,7 +44,7 @@ internal static class GaugeReadVerb
             {
                 if (parse.GetValue(by) is not { } person)
                     throw new InputProblemException(new Problem("Nobody is named.", "--by", "Give the name of the person who keeps the readings."));
-                var store = await ScreenCommand.OpenAsync(folder, surroundings, cancel);
+                var store = await RecordsFolder.OpenAsync(folder, surroundings, cancel);
                 kept = await store.Gauging.KeepFileAsync(read, Path.GetFileName(path), person, cancel: cancel);
             }
 

@@ -43,7 +43,7 @@ internal sealed class PlanSources
     public static async Task<PlanSources> OpenAsync(
         string? shopPath, string? dataPath, Surroundings surroundings, CancellationToken cancel, Func<SilkwrightStore?, Task<EmulsionCatalogue?>>? asked = null)
     {
-        var store = dataPath is null ? null : await SilkwrightStore.OpenAsync(DataFolder.Open(dataPath), surroundings.Time, cancel);
+        var store = dataPath is null ? null : await RecordsFolder.OpenAsync(dataPath, surroundings, cancel);
         var told = shopPath is null
             ? await KeptShopAsync(store, cancel)
             : ShopReader.Read(await InputFile.ReadTextAsync(shopPath, "a shop", cancel), Path.GetFileName(shopPath));

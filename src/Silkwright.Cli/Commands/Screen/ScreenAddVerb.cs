@@ -28,7 +28,7 @@ internal static class ScreenAddVerb
         };
         var options = new QuestionOptions(verb, Fields);
         var dyed = new Option<bool>("--dyed") { Description = "the mesh is dyed yellow or amber" };
-        var data = ScreenCommand.DataOption();
+        var data = RecordsFolder.Option();
         var json = Answer.JsonOption();
         verb.Add(dyed);
         verb.Add(data);
@@ -36,7 +36,7 @@ internal static class ScreenAddVerb
         verb.SetAction(async (parse, cancel) =>
         {
             var draft = Read(options.Given(parse), parse.GetValue(dyed));
-            var store = await ScreenCommand.OpenAsync(parse.GetRequiredValue(data), surroundings, cancel);
+            var store = await RecordsFolder.OpenAsync(parse.GetRequiredValue(data), surroundings, cancel);
             var screen = await store.Screens.AddAsync(draft, cancel);
             await ScreenShowVerb.PrintAsync(store, screen.Id, parse.GetValue(json), surroundings, cancel);
             return ExitCode.Done;

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Silkwright.Records.Store;
 
 namespace Silkwright.Cli.Commands.Screen;
 
@@ -18,15 +17,4 @@ internal static class ScreenCommand
             ScreenShowVerb.Create(surroundings),
         };
     }
-
-    /// <summary>The folder a shop keeps its records in.</summary>
-    public static Option<string> DataOption() => new("--data")
-    {
-        Description = "the folder the shop keeps its records in; ./data when not given",
-        HelpName = "FOLDER",
-        DefaultValueFactory = _ => "data",
-    };
-
-    public static Task<SilkwrightStore> OpenAsync(string data, Surroundings surroundings, CancellationToken cancel) =>
-        SilkwrightStore.OpenAsync(DataFolder.Open(data), surroundings.Time, cancel);
 }

@@ -28,14 +28,14 @@ internal static class ScreenEventVerb
         var id = new Argument<string>("SCREEN") { Description = "the code on the frame, such as S-0001" };
         verb.Add(id);
         var options = new QuestionOptions(verb, [.. fields, Person, At, Note, Corrects, Why]);
-        var data = ScreenCommand.DataOption();
+        var data = RecordsFolder.Option();
         var json = Answer.JsonOption();
         verb.Add(data);
         verb.Add(json);
         verb.SetAction(async (parse, cancel) =>
         {
             var draft = Read(options.Given(parse), read, surroundings);
-            var store = await ScreenCommand.OpenAsync(parse.GetRequiredValue(data), surroundings, cancel);
+            var store = await RecordsFolder.OpenAsync(parse.GetRequiredValue(data), surroundings, cancel);
             await store.Screens.AppendAsync(parse.GetRequiredValue(id), draft, cancel);
             await ScreenShowVerb.PrintAsync(store, parse.GetRequiredValue(id), parse.GetValue(json), surroundings, cancel);
             return ExitCode.Done;

@@ -19,14 +19,14 @@ internal static class ScreenShowVerb
             ],
         };
         var id = new Argument<string>("SCREEN") { Description = "the code on the frame, such as S-0001" };
-        var data = ScreenCommand.DataOption();
+        var data = RecordsFolder.Option();
         var json = Answer.JsonOption();
         verb.Add(id);
         verb.Add(data);
         verb.Add(json);
         verb.SetAction(async (parse, cancel) =>
         {
-            var store = await ScreenCommand.OpenAsync(parse.GetRequiredValue(data), surroundings, cancel);
+            var store = await RecordsFolder.OpenAsync(parse.GetRequiredValue(data), surroundings, cancel);
             await PrintAsync(store, parse.GetRequiredValue(id), parse.GetValue(json), surroundings, cancel);
             return ExitCode.Done;
         });

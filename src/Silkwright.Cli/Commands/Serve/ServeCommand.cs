@@ -2,6 +2,7 @@ using System.CommandLine;
 using Microsoft.Extensions.Hosting;
 using Silkwright.Estimates;
 using Silkwright.Records.Demo;
+using Silkwright.Records.Store;
 using Silkwright.Web;
 
 namespace Silkwright.Cli.Commands.Serve;
@@ -48,6 +49,7 @@ internal static class ServeCommand
 
     private static async Task ServeAsync(WebOptions options, Surroundings surroundings, CancellationToken cancel)
     {
+        var begun = !DataFolder.HoldsRecords(options.DataFolder);
         await using var app = await SilkwrightWeb.BuildAsync(options, cancel);
         try
         {
@@ -58,6 +60,8 @@ internal static class ServeCommand
             throw new InputProblemException(new Problem($"The web program can't listen there: {failure.Message}", $"--urls {options.Urls}", "Choose another address or port, for example --urls http://127.0.0.1:5081."));
         }
 
+        if (begun)
+            await RecordsFolder.TellBegunAsync(options.DataFolder, surroundings);
         await surroundings.Output.WriteLineAsync($"Silkwright is at {string.Join(" and ", app.Urls)}, with its records in {Path.GetFullPath(options.DataFolder)}. Stop it with Ctrl-C.");
         await surroundings.Output.FlushAsync(cancel);
         await app.WaitForShutdownAsync(cancel);
