@@ -1,4 +1,4 @@
-using System.Text;
+using Silkwright.Contracts;
 using Silkwright.Estimates;
 using Silkwright.Film.Readers;
 
@@ -26,13 +26,7 @@ internal static class InputFile
         RegularFile.Require(path, path);
         try
         {
-            using var bytes = await ReadBytesAsync(path, what, mostBytes, cancel);
-            using var text = new StreamReader(bytes, new UTF8Encoding(false, throwOnInvalidBytes: true), detectEncodingFromByteOrderMarks: true);
-            return await text.ReadToEndAsync(cancel);
-        }
-        catch (DecoderFallbackException)
-        {
-            throw new InputProblemException(new Problem("This file is not text in UTF-8.", path, $"Save {what} as UTF-8, or check that this is the right file."));
+            return SentText.Of((await ReadBytesAsync(path, what, mostBytes, cancel)).Span, path);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
@@ -41,10 +35,10 @@ internal static class InputFile
     }
 
     /// <summary>What a file holds, as long as that is not too much: a file may also grow, or say that it is shorter than it is.</summary>
-    private static async Task<MemoryStream> ReadBytesAsync(string path, string what, long mostBytes, CancellationToken cancel)
+    private static async Task<ReadOnlyMemory<byte>> ReadBytesAsync(string path, string what, long mostBytes, CancellationToken cancel)
     {
         await using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
-        var bytes = new MemoryStream();
+        using var bytes = new MemoryStream();
         var part = new byte[64 * 1024];
         while (await file.ReadAsync(part, cancel) is var got and > 0)
         {
@@ -53,7 +47,6 @@ internal static class InputFile
             await bytes.WriteAsync(part.AsMemory(0, got), cancel);
         }
 
-        bytes.Position = 0;
-        return bytes;
+        return bytes.GetBuffer().AsMemory(0, (int)bytes.Length);
     }
 }

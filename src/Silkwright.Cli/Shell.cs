@@ -100,7 +100,7 @@ internal static class Shell
             return [new Problem(what, "command line", $"Write one of {verbs}; `{verb} --help` says what each answers.")];
         }
 
-        return [.. parse.Errors.Select(error => new Problem(error.Message, "command line", $"`{verb} --help` shows what it takes, with examples."))];
+        return [.. parse.Errors.Select(error => new Problem(ParseWords.Of(error), "command line", $"`{verb} --help` shows what it takes, with examples."))];
     }
 
     private static IEnumerable<string> Names(CommandResult result)

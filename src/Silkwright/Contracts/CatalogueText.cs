@@ -27,7 +27,7 @@ public static class CatalogueText
         var kind = KindOf(property.Unit);
         var unit = property.Unit.Length == 0 ? "" : $" in {property.Unit}";
         var written = kind.Units.Count == 0 ? "" : $"; or with a unit, as in {kind.Example}";
-        return $"a number{unit}, {Written(property.Least)} to {Written(property.Most)}{written}";
+        return $"a number{unit}, {Figures.AsGiven(property.Least)} to {Figures.AsGiven(property.Most)}{written}";
     }
 
     /// <summary>Reads a property with its circumstance; none when a fault was added.</summary>
@@ -37,7 +37,7 @@ public static class CatalogueText
         var name = (cut < 0 ? text : text[..cut]).Trim();
         if (CatalogueProperties.All.FirstOrDefault(known => string.Equals(known.Name, name, StringComparison.OrdinalIgnoreCase)) is not { } property)
         {
-            problems.Add($"'{Shown(name)}' is no property of a catalogue.", where, $"Write one of {string.Join(", ", CatalogueProperties.All.Select(known => known.Name))}.");
+            problems.Add($"'{NearName.Shown(name)}' is no property of a catalogue.", where, $"Write one of {string.Join(", ", CatalogueProperties.All.Select(known => known.Name))}.");
             return null;
         }
 
@@ -60,7 +60,7 @@ public static class CatalogueText
             return null;
         if (!InRange(at, property.LeastAt, property.MostAt))
         {
-            problems.Add($"{Written(at)} {property.AtUnit} is outside {Written(property.LeastAt)} to {Written(property.MostAt)} {property.AtUnit}.", where, "Check the number and its unit.");
+            problems.Add($"{Figures.AsGiven(at)} {property.AtUnit} is outside {Figures.AsGiven(property.LeastAt)} to {Figures.AsGiven(property.MostAt)} {property.AtUnit}.", where, "Check the number and its unit.");
             return null;
         }
 
@@ -75,7 +75,7 @@ public static class CatalogueText
         {
             if (words.FirstOrDefault(word => Plain(word) == Plain(text)) is { } known)
                 return CatalogueValue.Of(known);
-            problems.Add($"'{Shown(text)}' is no answer to {property.Name}.", where, $"Write one of {string.Join(", ", words)}.");
+            problems.Add($"'{NearName.Shown(text)}' is no answer to {property.Name}.", where, $"Write one of {string.Join(", ", words)}.");
             return null;
         }
 
@@ -88,7 +88,7 @@ public static class CatalogueText
         if (InRange(read, property.Least, property.Most))
             return CatalogueValue.Of(read);
         problems.Add(
-            $"{Written(read)} is outside {Written(property.Least)} to {Written(property.Most)}{(property.Unit.Length > 0 ? $" {property.Unit}" : "")}.",
+            $"{Figures.AsGiven(read)} is outside {Figures.AsGiven(property.Least)} to {Figures.AsGiven(property.Most)}{(property.Unit.Length > 0 ? $" {property.Unit}" : "")}.",
             where, $"{property.Name} takes {Taken(property)}.");
         return null;
     }
@@ -113,8 +113,4 @@ public static class CatalogueText
     private static bool InRange(double value, double least, double most) => value >= least && value <= most;
 
     private static string Plain(string word) => string.Concat(word.Where(char.IsLetterOrDigit)).ToUpperInvariant();
-
-    private static string Shown(string text) => text.Length > 40 ? $"{text[..40]}…" : text;
-
-    private static string Written(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
 }

@@ -102,7 +102,7 @@ internal sealed class GaugeRow
         var least = column == "eom" ? -10.0 : 0.1;
         if (um >= least && um <= most)
             return um;
-        Refuse(string.Create(CultureInfo.InvariantCulture, $"{um:0.##} µm is no thickness of a screen."), column, string.Create(CultureInfo.InvariantCulture, $"It should lie between {least} and {most} µm: check the number and its unit."));
+        Refuse($"{Figures.AsGiven(um)} µm is no thickness of a screen.", column, string.Create(CultureInfo.InvariantCulture, $"It should lie between {least} and {most} µm: check the number and its unit."));
         return null;
     }
 

@@ -74,7 +74,7 @@ public sealed class GivenTexts(IReadOnlyDictionary<string, string> texts, string
                 return member;
         }
 
-        Problems.Add($"'{text}' is not known here.", Where(field), $"Write one of {field.Taken}.");
+        Problems.Add($"'{NearName.Shown(text)}' is not known here.", Where(field), $"Write one of {field.Taken}.");
         return null;
     }
 
@@ -97,7 +97,7 @@ public sealed class GivenTexts(IReadOnlyDictionary<string, string> texts, string
     {
         if (field.Allows(value))
             return true;
-        Problems.Add($"'{text.Trim()}' is out of range.", Where(field), $"Give {field.Range}{(field.Because is { } why ? $": {why}" : "")}.");
+        Problems.Add($"'{NearName.Shown(text.Trim())}' is out of range.", Where(field), $"Give {field.Range}{(field.Because is { } why ? $": {why}" : "")}.");
         return false;
     }
 

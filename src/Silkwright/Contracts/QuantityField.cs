@@ -1,4 +1,4 @@
-using System.Globalization;
+using Silkwright.Estimates;
 
 namespace Silkwright.Contracts;
 
@@ -51,5 +51,5 @@ public sealed record QuantityField(string Name, QuantityKind Kind, string Meanin
         }
     }
 
-    private string Written(double value) => value.ToString("0.######", CultureInfo.InvariantCulture) + Kind.KeptIn;
+    private string Written(double value) => Figures.AsGiven(value) + Kind.KeptIn;
 }

@@ -12,6 +12,9 @@ namespace Silkwright.Contracts;
 /// </remarks>
 public static partial class QuantityText
 {
+    /// <summary>Beyond this a turn into another unit may leave the numbers there are.</summary>
+    private const double MostReckoned = 1e250;
+
     private const string DecimalComma = "Write the decimal sign as a point, and no thousands signs";
 
     /// <summary>Reads one value.</summary>
@@ -50,7 +53,7 @@ public static partial class QuantityText
             return null;
         if (low > high)
         {
-            problems.Add($"The range '{text.Trim()}' runs backwards.", where, "Write the smaller end first: 60..85%.");
+            problems.Add($"The range '{NearName.Shown(text.Trim())}' runs backwards.", where, "Write the smaller end first: 60..85%.");
             return null;
         }
 
@@ -61,9 +64,9 @@ public static partial class QuantityText
     {
         // Plus 0 makes a typed -0 a plain 0.
         var value = double.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture) + 0.0;
-        if (!double.IsFinite(value))
+        if (Math.Abs(value) > MostReckoned)
         {
-            problems.Add($"'{text.Trim()}' is not a number that can be reckoned with.", where, Remedy(text, kind));
+            problems.Add($"'{NearName.Shown(text.Trim())}' is not a number that can be reckoned with.", where, Remedy(text, kind));
             return null;
         }
 
@@ -71,14 +74,14 @@ public static partial class QuantityText
             return value;
         if (unit.Length == 0)
         {
-            problems.Add($"'{text.Trim()}' has no unit.", where, Remedy(text, kind));
+            problems.Add($"'{NearName.Shown(text.Trim())}' has no unit.", where, Remedy(text, kind));
             return null;
         }
 
         var known = kind.Units.FirstOrDefault(one => one.IsWritten(unit));
         if (known is null)
         {
-            problems.Add($"'{unit}' is not a unit taken here.", where, Remedy(text, kind));
+            problems.Add($"'{NearName.Shown(unit)}' is not a unit taken here.", where, Remedy(text, kind));
             return null;
         }
 
@@ -86,7 +89,7 @@ public static partial class QuantityText
     }
 
     private static string Unreadable(string text, QuantityKind kind) =>
-        string.IsNullOrWhiteSpace(text) ? $"There is no value where {kind.Name} should be." : $"'{text.Trim()}' can't be read as {kind.Name}.";
+        string.IsNullOrWhiteSpace(text) ? $"There is no value where {kind.Name} should be." : $"'{NearName.Shown(text.Trim())}' can't be read as {kind.Name}.";
 
     private static string Remedy(string text, QuantityKind kind)
     {

@@ -71,6 +71,10 @@ public static class Figures
     public static string Plain(double value, int decimals = 1) =>
         Signed(value.ToString($"#,0.{new string('#', decimals)}", CultureInfo.InvariantCulture));
 
+    /// <summary>A number as somebody gave it, to be told back: plainly, and the short way (1E+308) where that would fill a line.</summary>
+    public static string AsGiven(double value) =>
+        value.ToString(Math.Abs(value) is 0 or (>= 1e-6 and < 1e12) ? "0.######" : "G6", CultureInfo.InvariantCulture);
+
     /// <summary>A price to the hundredth.</summary>
     public static string Money(double price) => price.ToString("0.00", CultureInfo.InvariantCulture);
 

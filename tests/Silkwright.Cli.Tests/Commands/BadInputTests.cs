@@ -28,6 +28,9 @@ public sealed class BadInputTests : IDisposable
     [InlineData("mesh --count ٣/cm --thread 64um", "can't be read", "/cm, /in")]
     [InlineData("mesh --count 61/cm --thread ６４um", "can't be read", "um, mm, mil, in")]
     [InlineData("ink --mesh 61/cm --thread 64um --eom 12um --coverage ٣..٤% --area 900cm2 --impressions 600", "can't be read", "%")]
+    [InlineData("shelf demo/shelf.json --most few", "'few' is no whole number", "whole number")]
+    [InlineData("light slab --mua 10/cm --mus 90/cm --g 0.75 --n 1 --thickness 200um --threads 1.5", "'1.5' is no whole number", "whole number")]
+    [InlineData("light edge --count 61/cm --thread 64um --threads 99999999999", "'99999999999' is no whole number", "whole number")]
     public async Task Each_fault_says_what_where_and_what_to_do(string line, string what, string remedy) =>
         Told(await ShellRun.Of(line.Split(' ')), what, remedy);
 
@@ -67,6 +70,39 @@ public sealed class BadInputTests : IDisposable
     {
         var job = folder.Write("job.json", "\uFEFF{\"run\": 100, \"colours\": [{\"ink\": \"plastisol\", \"kind\": \"leftChestSpot\"}]}");
         Assert.Equal(0, (await ShellRun.Of("plan", job, "--json")).ExitCode);
+    }
+
+    public static TheoryData<string, bool> TextsOfTwoBytes => new MatrixTheoryData<string, bool>(["plan FILE", "coat predict --readings FILE --cases FILE", "gauge read FILE", "catalogue show FILE", "shelf FILE"], [true, false]);
+
+    /// <summary>As some programs save "Unicode": two bytes a letter, and no mark that says so.</summary>
+    [Theory]
+    [MemberData(nameof(TextsOfTwoBytes))]
+    public async Task A_text_in_utf_16_without_its_mark_is_told_how_to_save_it(string line, bool bigEndian)
+    {
+        var file = folder.Write("file", new System.Text.UnicodeEncoding(bigEndian, byteOrderMark: false).GetBytes("{\"run\": 100}\n"));
+        Told(await ShellRun.Of(line.Replace("FILE", file, StringComparison.Ordinal).Split(' ')), "UTF-16", "Save it as UTF-8");
+    }
+
+    [Theory]
+    [InlineData("mesh --count 1e308/cm --thread 64um")]
+    [InlineData("mesh --count 61/cm --thread -1e308um")]
+    [InlineData("dry air --temperature 1e300C --humidity 1e-300%")]
+    [InlineData("mesh moire --count 61/cm --thread 64um --ruling 1e308/in --angle 1e308deg")]
+    public async Task A_number_beyond_all_measure_fills_no_line(string line)
+    {
+        var run = await ShellRun.Of(line.Split(' '));
+        Assert.Equal(2, run.ExitCode);
+        Assert.DoesNotContain("000000", run.Error, StringComparison.Ordinal);
+        run = await ShellRun.Of("mesh", "--count", $"{new string('9', 3000)}/cm", "--thread", "64um");
+        Assert.DoesNotContain(new string('9', 100), run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_thickness_beyond_all_measure_fills_no_line_of_a_gauges_file()
+    {
+        var run = await ShellRun.Of("gauge", "read", folder.Write("gauge.csv", "screen,eom\nA,1e308\n"), "--json");
+        Assert.Contains("1E+308", run.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("000000", run.Output, StringComparison.Ordinal);
     }
 
     [Fact]
