@@ -21,6 +21,7 @@ public static class ShelfReader
             Scenarios = [.. root["scenarios"].Entries(ShelfCaseCheck.MostScenarios).Select(Scenario)],
         };
         ShelfCaseCheck.Check(shelf, where, problems);
+        root.RefuseSlips();
         problems.ThrowIfAny();
         return shelf;
     }

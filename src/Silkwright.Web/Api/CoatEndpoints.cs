@@ -15,23 +15,23 @@ internal static class CoatEndpoints
     {
         Post(api, "/coat/predict", "The thickness each coat of a table will read, learnt from readings",
             "Body: {\"readings\": a table as one text, \"cases\": a table as one text, \"without\": [shops that share nothing]?, \"experience\": [silkwright/coat-experience/1 documents]?}. Columns: docs/engines/coating.md.",
-            ["readings", "cases", "without", "experience"],
+            [BodyField.Text("readings"), BodyField.Text("cases"), BodyField.List("without"), BodyField.Documents("experience")],
             (body, cancel) => CoatDocument.Of(CoatQuestion.Answer(Readings(body), CoatTable.Cases(Table(body, "cases"), "cases"), Names(body, "without"), Experience(body), cancel)));
         Post(api, "/coat/aim", "The shortest strokes for a wanted thickness, with the chance to land and the emulsion it takes",
             $"Body: {{\"readings\": a table as one text?, and as texts {string.Join(", ", CoatAimQuestion.Fields.Select(field => field.Name))}; \"experience\": [silkwright/coat-experience/1 documents]?}}. \"keptShop\": true in place of readings: out of the people, troughs and readings of the shop kept here, as /coat answers.",
-            ["readings", "experience", "keptShop", .. CoatAimQuestion.Fields.Select(field => field.Name)],
+            [BodyField.Text("readings"), BodyField.Documents("experience"), BodyField.YesNo("keptShop"), .. CoatAimQuestion.Fields.Select(field => BodyField.Text(field.Name))],
             AimAsync);
         Post(api, "/coat/next", "The coat that, read now, tells most of the coats to come",
             "Body: {\"readings\": a table as one text, \"cases\": a table as one text, \"experience\": [silkwright/coat-experience/1 documents]?}.",
-            ["readings", "cases", "experience"],
+            [BodyField.Text("readings"), BodyField.Text("cases"), BodyField.Documents("experience")],
             (body, cancel) => CoatNextDocument.Of(CoatNextQuestion.Answer(Readings(body), CoatTable.Cases(Table(body, "cases"), "cases"), Experience(body), cancel)));
         Post(api, "/coat/experience", "What readings taught of any shop's coats, without the readings, to be given to other shops",
             "Body: {\"readings\": a table as one text?, \"without\": [shops that share nothing]?, \"shop\": SHOP.json in place of readings?, \"experience\": [documents to add up]?}.",
-            ["readings", "without", "shop", "experience"],
+            [BodyField.Text("readings"), BodyField.List("without"), BodyField.Object("shop"), BodyField.Documents("experience")],
             (body, cancel) => CoatExperienceDocument.Of(ExperienceOf(body, cancel).Experience));
         api.MapGet("/coat/experience", async (SilkwrightStore store, CancellationToken cancel) =>
             {
-                var shop = await store.Shops.CurrentAsync(cancel: cancel) ?? throw new InputProblemException(new Problem("There is no shop yet.", "shop", "Save the shop first, then its readings."));
+                var shop = await store.Shops.CurrentAsync(cancel: cancel) ?? throw new InputProblemException(ShopRecords.NoShop(null));
                 return Documents.Ok(CoatExperienceDocument.Of(CoatExperienceQuestion.Of(await KeptShop.OfAsync(store, shop, cancel), [], cancel).Experience));
             })
             .WithSummary("What the readings of the shop kept here taught, for other shops")
@@ -63,7 +63,7 @@ internal static class CoatEndpoints
             .DisableAntiforgery();
         Post(api, "/coat/readings", "How many readings bring their mean as near as is wanted",
             "Body: {\"readings\": a table as one text, \"wanted\": \"2um\"}.",
-            ["readings", "wanted"],
+            [BodyField.Text("readings"), BodyField.Text("wanted")],
             (body, cancel) => CoatReadingsDocument.Of(CoatReadingsQuestion.Answer(Readings(body), WantedUm(body), cancel)));
     }
 
@@ -121,10 +121,10 @@ internal static class CoatEndpoints
         var one => [("experience", CoatExperienceReader.Read(one.ToJsonString(), "experience"))],
     };
 
-    private static void Post(IEndpointRouteBuilder api, string path, string summary, string description, IReadOnlyList<string> known, Func<JsonObject, CancellationToken, JsonObject> answer) =>
+    private static void Post(IEndpointRouteBuilder api, string path, string summary, string description, IReadOnlyList<BodyField> known, Func<JsonObject, CancellationToken, JsonObject> answer) =>
         Post(api, path, summary, description, known, (body, _, cancel) => Task.Run(() => answer(body, cancel), cancel));
 
-    private static void Post(IEndpointRouteBuilder api, string path, string summary, string description, IReadOnlyList<string> known, Func<JsonObject, SilkwrightStore, CancellationToken, Task<JsonObject>> answer) => api
+    private static void Post(IEndpointRouteBuilder api, string path, string summary, string description, IReadOnlyList<BodyField> known, Func<JsonObject, SilkwrightStore, CancellationToken, Task<JsonObject>> answer) => api
         .MapPost(path, async (HttpRequest request, SilkwrightStore store, CancellationToken cancel) =>
         {
             var body = await Documents.ReadAsync(request, cancel);

@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Microsoft.AspNetCore.Http.Features;
@@ -35,11 +34,9 @@ internal static class Documents
     /// <exception cref="InputProblemException">It is not one.</exception>
     public static async Task<JsonObject> ReadAsync(HttpRequest request, CancellationToken cancel)
     {
-        if (request.HttpContext.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)
-            size.MaxRequestBodySize = MostBytes;
         try
         {
-            if (await JsonNode.ParseAsync(request.Body, documentOptions: Strict, cancellationToken: cancel) is JsonObject body)
+            if (JsonNode.Parse(await ReadTextAsync(request, cancel), documentOptions: Strict) is JsonObject body)
             {
                 // Texts are taken apart only when somebody asks for them; asked for all here, a broken one is told as a fault.
                 _ = body.ToJsonString();
@@ -72,25 +69,33 @@ internal static class Documents
     /// <exception cref="InputProblemException">It is none.</exception>
     public static async Task<string> ReadTextAsync(Stream sent, CancellationToken cancel)
     {
-        try
-        {
-            using var body = new StreamReader(sent, new UTF8Encoding(false, throwOnInvalidBytes: true));
-            return await body.ReadToEndAsync(cancel);
-        }
-        catch (DecoderFallbackException)
-        {
-            throw new InputProblemException(new Problem("What was sent is not text in UTF-8.", "body", "Save it as UTF-8, then send it again."));
-        }
+        using var bytes = new MemoryStream();
+        await sent.CopyToAsync(bytes, cancel);
+        return SentText.Of(bytes.GetBuffer().AsSpan(0, (int)bytes.Length), "body");
     }
 
-    /// <summary>Refuses fields that are not known: a name written wrong would be passed over, and what it asks with it.</summary>
-    /// <exception cref="InputProblemException">Each such field, with the name most likely meant.</exception>
-    public static void TakeOnly(JsonObject body, IReadOnlyList<string> known)
+    /// <summary>Refuses fields that are not known, which would be passed over with what they ask, and those that hold something of another kind.</summary>
+    /// <param name="body">The body.</param>
+    /// <param name="known">Every field that means something.</param>
+    /// <exception cref="InputProblemException">Each such field, with the name most likely meant or the kind wanted.</exception>
+    public static void TakeOnly(JsonObject body, params IReadOnlyList<BodyField> known)
     {
         var problems = new ProblemList();
-        foreach (var (name, _) in body.Where(field => !known.Contains(field.Key)))
-            problems.Add($"There is no field '{NearName.Shown(name)}'.", "body", NearName.Remedy(name, known));
+        TakeOnly(body, known, "", problems);
         problems.ThrowIfAny();
+    }
+
+    private static void TakeOnly(JsonObject here, IReadOnlyList<BodyField> known, string above, ProblemList problems)
+    {
+        foreach (var (name, value) in here)
+        {
+            if (known.FirstOrDefault(field => field.Name == name) is not { } field)
+                problems.Add($"There is no field '{NearName.Shown(name)}'.", above.Length == 0 ? "body" : above.TrimEnd('.'), NearName.Remedy(name, [.. known.Select(one => one.Name)]));
+            else if (value is not null && !field.Takes(value.GetValueKind()))
+                problems.Add($"This must be {field.Wanted}.", $"{above}{name}", field.Remedy);
+            else if (value is JsonObject inner && field.Fields.Count > 0)
+                TakeOnly(inner, field.Fields, $"{above}{name}.", problems);
+        }
     }
 
     /// <summary>A text field of a body.</summary>

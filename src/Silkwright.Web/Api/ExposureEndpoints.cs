@@ -17,11 +17,17 @@ internal static class ExposureEndpoints
         Post(api, "/expose/test", "A step test, read", "Body: an exposure case with its tests, docs/schema/expose-case.json.",
             body => StepTestDocument.Of(StepTestQuestion.Answer(Case(body), [])));
         Post(api, "/expose/fit", "A working curve from doses and cured depths", "Body: {\"table\": a text with the columns doseMjPerCm2 and curedDepthUm}.",
-            body => FitDocument.Of(FitDocument.Read(Documents.Text(body, "table") ?? throw new InputProblemException(new Problem("There is no table.", "table", "Send the table's text as one JSON string.")), "table")));
+            body => FitDocument.Of(FitDocument.Read(Table(body), "table")));
         api.MapGet("/expose/drift", async (JobDesk desk, CancellationToken cancel) =>
                 Documents.Ok(DriftDocument.Of([.. ShopStepTests.Of(await desk.ShopAsync(null, cancel), desk.Today).Select(exposure => (exposure, StepTestHistory.Of(exposure)))])))
             .WithSummary("The step tests of the shop kept here, day by day: has its exposure drifted?")
             .Produces<JsonObject>();
+    }
+
+    private static string Table(JsonObject body)
+    {
+        Documents.TakeOnly(body, BodyField.Text("table"));
+        return Documents.Text(body, "table") ?? throw new InputProblemException(new Problem("There is no table.", "table", "Send the table's text as one JSON string."));
     }
 
     private static ExposureCase Case(JsonObject body) => ExposureCaseReader.Read(body.ToJsonString(), "case");

@@ -21,6 +21,7 @@ internal static class JobEndpoints
         _ = api.MapPost("/jobs", async (HttpRequest request, JobRecords jobs, TimeProvider time, CancellationToken cancel) =>
             {
                 var body = await Documents.ReadAsync(request, cancel);
+                Documents.TakeOnly(body, BodyField.Object("job"), BodyField.Text("person"), BodyField.Text("id"), BodyField.Text("why"));
                 var job = JobReader.Read((body["job"] ?? new JsonObject()).ToJsonString(), "job");
                 var text = JobWriter.Write(job);
                 var id = Documents.Text(body, "id") ?? await JobKey.FreeAsync(jobs, job.Name, text, time.GetUtcNow(), cancel);

@@ -15,12 +15,11 @@ internal static class PlanEndpoints
         .MapPost("/plan", async (HttpRequest request, JobDesk desk, CancellationToken cancel) =>
         {
             var body = await Documents.ReadAsync(request, cancel);
+            Documents.TakeOnly(body, BodyField.Object("job"), BodyField.Object("shop"), BodyField.Text("catalogue"), BodyField.YesNo("keptCatalogue"), BodyField.Documents("experience"));
             var problems = new ProblemList();
             var job = Read(() => JobReader.Read(Part(body, "job"), "job"), problems);
             var shop = body["shop"] is null ? null : Read(() => ShopReader.Read(Part(body, "shop"), "shop"), problems);
             var catalogue = Documents.Text(body, "catalogue") is { } text ? Read(() => CatalogueReader.Read(text, "catalogue"), problems) : null;
-            if (body["catalogue"] is { } given && given.GetValueKind() != JsonValueKind.String)
-                problems.Add("The catalogue is not a text.", "catalogue", "Send the file's text as one JSON string.");
             var keptAsked = body["keptCatalogue"]?.GetValueKind() == JsonValueKind.True;
             if (keptAsked && body["catalogue"] is not null)
                 problems.Add("Two catalogues are asked for.", "catalogue, keptCatalogue", "Keep one of the two.");

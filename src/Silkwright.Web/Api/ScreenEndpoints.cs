@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Silkwright.Contracts;
 using Silkwright.Estimates;
 using Silkwright.Mesh;
 using Silkwright.Records.Screens;
@@ -10,6 +11,20 @@ namespace Silkwright.Web.Api;
 /// <summary>The append-only record of screens.</summary>
 internal static class ScreenEndpoints
 {
+    private static readonly BodyField[] Screen =
+    [
+        BodyField.Text("frame"),
+        BodyField.Object("mesh", BodyField.Number("countPerCm"), BodyField.Number("threadUm"), BodyField.YesNo("dyed"), BodyField.Number("tensionNPerCm")),
+        BodyField.Text("meshLot"),
+        BodyField.Text("person"),
+        BodyField.Text("idempotencyKey"),
+    ];
+
+    private static readonly BodyField[] EntryFields =
+    [
+        BodyField.Object("fact"), BodyField.Text("person"), BodyField.Text("at"), BodyField.Text("note"), BodyField.Number("corrects"), BodyField.Text("why"), BodyField.Text("idempotencyKey"),
+    ];
+
     public static void Map(IEndpointRouteBuilder api)
     {
         _ = api.MapGet("/screens", async (ScreenRecords screens, CancellationToken cancel) =>
@@ -27,6 +42,7 @@ internal static class ScreenEndpoints
         _ = api.MapPost("/screens", async (HttpRequest request, ScreenRecords screens, CancellationToken cancel) =>
             {
                 var body = await Documents.ReadAsync(request, cancel);
+                Documents.TakeOnly(body, Screen);
                 var screen = await screens.AddAsync(Draft(body), cancel);
                 return Documents.Ok(ScreenDocument.Of(await screens.ShowAsync(screen.Id, cancel)));
             })
@@ -36,6 +52,7 @@ internal static class ScreenEndpoints
         _ = api.MapPost("/screens/{id}/entries", async (string id, HttpRequest request, ScreenRecords screens, CancellationToken cancel) =>
             {
                 var body = await Documents.ReadAsync(request, cancel);
+                Documents.TakeOnly(body, EntryFields);
                 _ = await screens.AppendAsync(id, Entry(body), cancel);
                 return Documents.Ok(ScreenDocument.Of(await screens.ShowAsync(id, cancel)));
             })
@@ -70,6 +87,9 @@ internal static class ScreenEndpoints
         try
         {
             fact = FactJson.Read((body["fact"] ?? new JsonObject()).ToJsonString());
+            IReadOnlyList<string> known = FactJson.FieldsOf(fact);
+            foreach (var (name, _) in body["fact"]!.AsObject().Where(field => !known.Contains(field.Key, StringComparer.OrdinalIgnoreCase)))
+                problems.Add($"There is no field '{NearName.Shown(name)}'.", "fact", NearName.Remedy(name, known));
         }
         catch (Exception fault) when (fault is JsonException or NotSupportedException)
         {

@@ -8,7 +8,7 @@ namespace Silkwright.Contracts;
 /// One place in a JSON document, with its path for messages. Reading from it never throws: faults go to the list that the
 /// whole document shares, so that all are told at once, and a stand-in value is returned.
 /// </summary>
-internal readonly struct DocumentField(JsonElement? element, string file, string pointer, ProblemList problems, bool below = false)
+internal readonly struct DocumentField(JsonElement? element, string file, string pointer, AskedFields asked, ProblemList problems, bool below = false)
 {
     /// <summary>Longer texts are a paste gone wrong. [characters]</summary>
     private const int LongestText = 2000;
@@ -30,7 +30,7 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
             using var document = JsonDocument.Parse(json.TrimStart('\uFEFF'), options);
             var root = document.RootElement.Clone();
             if (root.ValueKind == JsonValueKind.Object)
-                return new(root, where, "", problems);
+                return new(root, where, "", new AskedFields(), problems);
             problems.Add("This is not a JSON object.", where, "Start the file with { and name its fields.");
         }
         catch (JsonException fault)
@@ -43,7 +43,7 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
             problems.Add("A field's name holds half a character.", where, "Look for a lone \\ud8.. to \\udf.. escape and type that name again.");
         }
 
-        return new(null, where, "", problems);
+        return new(null, where, "", new AskedFields(), problems);
     }
 
     private static Problem Unreadable(JsonException fault, string where)
@@ -63,10 +63,10 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
         {
             var child = pointer.Length == 0 ? name : $"{pointer}.{name}";
             if (element is { ValueKind: JsonValueKind.Object } parent)
-                return new(parent.TryGetProperty(name, out var value) ? value : null, file, child, problems);
+                return new(parent.TryGetProperty(name, out var value) ? value : null, file, child, asked[name], problems);
             if (IsThere)
                 WrongOnce("an object", "Write its fields in { }, each with its name.");
-            return new(null, file, child, problems, below: IsThere || below);
+            return new(null, file, child, asked[name], problems, below: IsThere || below);
         }
     }
 
@@ -80,14 +80,11 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
             problems.Add($"There is no field '{NearName.Shown(field.Name)}'.", Path, NearName.Remedy(field.Name, known));
     }
 
-    /// <summary>Tells fields that are not known here and look like one that is; others are somebody's own and passed over.</summary>
-    /// <param name="known">Every name that means something.</param>
-    public void RefuseSlips(IReadOnlyList<string> known)
+    /// <summary>Once all is read: tells fields here and below that nobody asked for and that look like one written wrong.</summary>
+    public void RefuseSlips()
     {
-        if (element is not { ValueKind: JsonValueKind.Object } here)
-            return;
-        foreach (var field in here.EnumerateObject().Where(field => !known.Contains(field.Name) && NearName.Of(field.Name, known) is not null))
-            problems.Add($"There is no field '{NearName.Shown(field.Name)}'.", Path, NearName.Remedy(field.Name, known));
+        if (element is { } here)
+            asked.RefuseSlips(here, file, pointer, problems);
     }
 
     /// <summary>The entries of a list; none where it is missing.</summary>
@@ -108,8 +105,8 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
             return [];
         }
 
-        var (at, outer, list) = (file, pointer, problems);
-        return [.. element.Value.EnumerateArray().Select((entry, i) => new DocumentField(entry, at, $"{outer}[{i}]", list))];
+        var (at, outer, entries, list) = (file, pointer, asked.Entries, problems);
+        return [.. element.Value.EnumerateArray().Select((entry, i) => new DocumentField(entry, at, $"{outer}[{i}]", entries, list))];
     }
 
     public string? Text()
@@ -182,7 +179,7 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
         if (number >= least && number <= most)
             return number;
         problems.Add(
-            string.Create(CultureInfo.InvariantCulture, $"{Figure(number)} is outside {least:0.######} to {most:0.######} [{unit}]."),
+            $"{Figures.AsGiven(number)} is outside {Figures.AsGiven(least)} to {Figures.AsGiven(most)} [{unit}].",
             Path,
             "Check the unit and the figure.");
         return null;
@@ -229,7 +226,7 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
             if (entry.Value.ValueKind == JsonValueKind.Number && entry.Value.TryGetDouble(out var number) && number >= least && number <= most)
                 numbers[entry.Name] = number;
             else
-                Keep(entry.Name, this[entry.Name], ranges is null);
+                Keep(entry.Name, new(entry.Value, file, $"{pointer}.{entry.Name}", asked.Entries, problems), ranges is null);
         }
 
         return numbers;
@@ -316,7 +313,4 @@ internal readonly struct DocumentField(JsonElement? element, string file, string
 
     /// <summary>For what is looked at once for every field in it.</summary>
     private void WrongOnce(string wanted, string remedy) => problems.AddOnce($"This must be {wanted}.", Path, remedy);
-
-    private static string Figure(double number) =>
-        number.ToString(Math.Abs(number) is 0 or (>= 1e-6 and < 1e12) ? "0.######" : "G6", CultureInfo.InvariantCulture);
 }

@@ -43,6 +43,7 @@ public static class EdgeCaseReader
             Photons = root["photons"].IsThere ? root["photons"].RequiredCount((long)EdgeQuestion.Photons.Least, (long)EdgeQuestion.MostPhotons) : (long)EdgeQuestion.UsualPhotons,
             Seed = (ulong)(root["seed"].IsThere ? root["seed"].RequiredCount(0, int.MaxValue) : 1),
         };
+        root.RefuseSlips();
         problems.ThrowIfAny();
         return parts.Asked();
     }

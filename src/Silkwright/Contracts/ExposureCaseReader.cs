@@ -19,6 +19,8 @@ public static class ExposureCaseReader
         problems.ThrowIfAny();
         foreach (var needed in Needed.Where(name => !root[name].IsThere))
             root[needed].Missing("an object as in SHOP.json (docs/schema/expose-case.json)");
+        if (!problems.IsEmpty)
+            root.RefuseSlips();
         problems.ThrowIfAny();
         var fabric = ShopReader.Fabric(root["mesh"], problems);
         var coat = root["coat"];
@@ -33,6 +35,7 @@ public static class ExposureCaseReader
         var tests = root["tests"].Entries(ShopReader.MostReadings).Select(field => StripReader.Read(field, problems)).ToArray();
         var (line, gap) = (Detail("finestLineUm"), Detail("finestGapUm"));
         var on = root["on"].Date();
+        root.RefuseSlips();
         problems.ThrowIfAny();
         var over = value is { } given ? new Estimate(given, low ?? given, high ?? given, Ground.MeasuredHere) : UsualEomUm;
         return new ExposureCase

@@ -29,6 +29,7 @@ public static class JobReader
         };
         if (job.Colours.Count == 0 && problems.Problems.All(problem => problem.Where != root["colours"].Path))
             problems.Add($"A job has 1 to {MostColours} colours.", root["colours"].Path, "List each colour with its ink: \"colours\": [{\"ink\": \"plastisol\"}].");
+        root.RefuseSlips();
         problems.ThrowIfAny();
         return job;
     }

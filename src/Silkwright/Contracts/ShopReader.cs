@@ -20,9 +20,6 @@ public static class ShopReader
     /// <summary>More of them teach nothing new. Keep the latest.</summary>
     public const int MostReadings = 500;
 
-    private static readonly string[] Fields =
-        ["name", "meshes", "frames", "troughs", "emulsions", "lamps", "film", "room", "readings", "sharesExperience", "prices", "screensPerDay", "pressWash", "remakeMinutes", "spareMinutes"];
-
     /// <param name="json">The document.</param>
     /// <param name="where">The file's name, for messages.</param>
     /// <exception cref="InputProblemException">Every fault of the document.</exception>
@@ -31,7 +28,6 @@ public static class ShopReader
         var problems = new ProblemList();
         var root = DocumentField.Root(json, where, problems);
         problems.ThrowIfAny();
-        root.RefuseSlips(Fields);
         var meshes = root["meshes"].Entries(MostMeshes).Select(field => Fabric(field, problems)).ToArray();
         var readings = root["readings"];
         var shop = new Shop
@@ -73,6 +69,7 @@ public static class ShopReader
         }
 
         ShopReferences.Check(readings, shop, problems);
+        root.RefuseSlips();
         problems.ThrowIfAny();
         return shop;
 
