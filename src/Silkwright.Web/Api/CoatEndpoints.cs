@@ -98,7 +98,7 @@ internal static class CoatEndpoints
             return CoatAimDocument.Of(CoatAimQuestion.Answer(Given(body), body["readings"] is null ? [] : Readings(body), Experience(body), cancel));
         if (body["readings"] is not null || body["experience"] is not null || body["shop"] is not null)
             throw new InputProblemException(new Problem("Another shop's readings are there beside the kept shop.", "keptShop", "Leave keptShop out, or readings, experience and shop."));
-        var shop = await store.Shops.CurrentAsync(cancel: cancel) ?? throw new InputProblemException(new Problem("There is no shop yet.", "keptShop", "Save the shop first, then its readings."));
+        var shop = await store.Shops.CurrentAsync(cancel: cancel) ?? throw new InputProblemException(ShopRecords.NoShop(null));
         return CoatAimDocument.Of(CoatAimQuestion.Of(Given(body), await KeptShop.OfAsync(store, shop, cancel)));
     }
 

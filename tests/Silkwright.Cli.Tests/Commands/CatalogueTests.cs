@@ -89,7 +89,7 @@ public sealed class CatalogueTests : IDisposable
     {
         var data = Path.Combine(folder.Path, "data");
         var first = await ShellRun.Of("catalogue", "keep", Demo, "--data", data, "--by", "Ines", "--json");
-        Assert.Equal((0, ""), (first.ExitCode, first.Error));
+        Assert.Equal((0, $"New records are begun in {data}."), (first.ExitCode, first.Error.TrimEnd()));
         Assert.Empty(SchemaCheck.Faults("catalogue.json", first.Document));
         Assert.Equal((1, "Ines"), ((int)first.Document["kept"]!["revision"]!, (string)first.Document["kept"]!["savedBy"]!));
         Assert.Contains("Siskin 48", first.Document["changes"]!["new"]!.AsArray().Select(name => (string)name!));

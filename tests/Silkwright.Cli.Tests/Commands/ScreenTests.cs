@@ -72,6 +72,7 @@ public sealed class ScreenTests : IDisposable
     [Fact]
     public async Task A_screen_nobody_knows_is_a_fault()
     {
+        await SaveShop();
         var run = await ShellRun.Of("screen", "show", "S-9999", "--data", folder.Path);
         Assert.Equal(2, run.ExitCode);
         Assert.Contains("S-9999", run.Error, StringComparison.Ordinal);
