@@ -122,7 +122,7 @@ public sealed class DemonstrationShop
         Assert.All(shop.Frames, f => Assert.Contains(f.Mesh, shop.Meshes));
 
         var files = Directory.GetFiles(Folder, "*.json", SearchOption.AllDirectories);
-        Assert.Equal(16, files.Length);
+        Assert.Equal(12, files.Length);
         foreach (var file in files)
         {
             using var document = JsonDocument.Parse(await File.ReadAllTextAsync(file, Cancel));
