@@ -1,20 +1,54 @@
+using System.CommandLine;
 using System.CommandLine.Parsing;
 using Silkwright.Contracts;
+using Silkwright.Estimates;
 
 namespace Silkwright.Cli;
 
-/// <summary>What the parser of the command line refuses, without the names of the program's own types.</summary>
+/// <summary>What the parser of the command line refuses, in words of the shop: names written wrong with the one meant, none of the program's own types.</summary>
 internal static class ParseWords
 {
     /// <summary>The parser says so where a word is not of an option's kind; here the only kinds of options besides words are whole numbers.</summary>
     private const string OfKind = "expected type";
 
-    public static string Of(ParseError error)
+    /// <summary>Every fault of a command line.</summary>
+    public static IReadOnlyList<Problem> Of(ParseResult parse)
     {
-        if (!error.Message.Contains(OfKind, StringComparison.Ordinal) || Result(error.SymbolResult) is not { Tokens: [var token, ..] } option)
-            return error.Message;
-        return $"'{NearName.Shown(token.Value)}' is no whole number; {option.Option.Name} takes one, as in {option.Option.Name} 4.";
+        var command = parse.CommandResult.Command;
+        var verb = string.Join(' ', Names(parse.CommandResult).Reverse());
+        if (command.Subcommands.Count > 0 && command is not Verb)
+            return [NoVerb(verb, [.. command.Subcommands.Select(sub => sub.Name)], parse.UnmatchedTokens)];
+        var help = $"`{verb} --help` shows what it takes, with examples.";
+        string[] options = [.. command.Options.Select(option => option.Name)];
+        return
+        [
+            .. parse.Errors.Where(error => !parse.UnmatchedTokens.Any(word => error.Message.Contains($"'{word}'", StringComparison.Ordinal)))
+                .Select(error => new Problem(Plain(error), "command line", help)),
+            .. Unknown(parse.UnmatchedTokens).Select(word => new Problem(
+                IsOption(word) ? $"There is no option {NearName.Shown(word)} here." : $"'{NearName.Shown(word)}' is one word too many.",
+                "command line",
+                IsOption(word) && NearName.Of(word, options) is { } near ? $"Write {near} if that is meant; {help}" : help)),
+        ];
     }
+
+    private static Problem NoVerb(string verb, string[] verbs, IReadOnlyList<string> unmatched)
+    {
+        var all = $"Write one of {string.Join(", ", verbs)}; `{verb} --help` says what each answers.";
+        return unmatched is not [var word, ..]
+            ? new Problem($"{verb} needs a verb.", "command line", all)
+            : new Problem($"'{NearName.Shown(word)}' is not a verb of {verb}.", "command line", NearName.Of(word, verbs) is { } near ? $"Write {near} if that is meant; `{verb} --help` says what each verb answers." : all);
+    }
+
+    /// <summary>The words nobody asked for, without those that stand behind an unknown option: they are its value.</summary>
+    private static IEnumerable<string> Unknown(IReadOnlyList<string> unmatched) =>
+        unmatched.Where((word, i) => IsOption(word) || i == 0 || !IsOption(unmatched[i - 1]));
+
+    private static bool IsOption(string word) => word.StartsWith("--", StringComparison.Ordinal);
+
+    private static string Plain(ParseError error) =>
+        error.Message.Contains(OfKind, StringComparison.Ordinal) && Result(error.SymbolResult) is { Tokens: [var token, ..] } result
+            ? $"'{NearName.Shown(token.Value)}' is no whole number; {result.Option.Name} takes one, as in {result.Option.Name} 4."
+            : error.Message;
 
     private static OptionResult? Result(SymbolResult? symbol) => symbol switch
     {
@@ -22,4 +56,10 @@ internal static class ParseWords
         ArgumentResult { Parent: OptionResult option } => option,
         _ => null,
     };
+
+    private static IEnumerable<string> Names(CommandResult result)
+    {
+        for (SymbolResult? one = result; one is CommandResult command; one = one.Parent)
+            yield return command.Command.Name;
+    }
 }

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.CommandLine.Help;
-using System.CommandLine.Parsing;
 using Silkwright.Cli.Commands.Catalogue;
 using Silkwright.Cli.Commands.Choose;
 using Silkwright.Cli.Commands.Coat;
@@ -31,7 +30,7 @@ internal static class Shell
         try
         {
             if (parse.Errors.Count > 0 && parse.Action is not TeachingHelp)
-                throw new InputProblemException(ProblemsOf(parse));
+                throw new InputProblemException(ParseWords.Of(parse));
             var configuration = new InvocationConfiguration
             {
                 Output = surroundings.Output,
@@ -87,25 +86,5 @@ internal static class Shell
             help.Action = new TeachingHelp((HelpAction)help.Action!);
         root.SetAction(_ => root.Parse(["--help"]).Invoke(new InvocationConfiguration { Output = surroundings.Output }));
         return root;
-    }
-
-    private static IReadOnlyList<Problem> ProblemsOf(ParseResult parse)
-    {
-        var command = parse.CommandResult.Command;
-        var verb = string.Join(' ', Names(parse.CommandResult).Reverse());
-        if (command.Subcommands.Count > 0 && command is not Verb)
-        {
-            var verbs = string.Join(", ", command.Subcommands.Select(sub => sub.Name));
-            var what = parse.UnmatchedTokens is [var word, ..] ? $"'{word}' is not a verb of {verb}." : $"{verb} needs a verb.";
-            return [new Problem(what, "command line", $"Write one of {verbs}; `{verb} --help` says what each answers.")];
-        }
-
-        return [.. parse.Errors.Select(error => new Problem(ParseWords.Of(error), "command line", $"`{verb} --help` shows what it takes, with examples."))];
-    }
-
-    private static IEnumerable<string> Names(CommandResult result)
-    {
-        for (SymbolResult? one = result; one is CommandResult command; one = one.Parent)
-            yield return command.Command.Name;
     }
 }

@@ -39,6 +39,21 @@ public sealed class HelpTests
         Assert.Contains("--help", run.Error, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("mehs --count 61/cm", "'mehs' is not a verb", "Write mesh if that is meant")]
+    [InlineData("screen shwo S-1", "'shwo' is not a verb", "Write show if that is meant")]
+    [InlineData("mesh --cuont 61/cm --thread 64um", "There is no option --cuont here", "Write --count if that is meant")]
+    [InlineData("plan job.json --shp shop.json", "There is no option --shp here", "Write --shop if that is meant")]
+    [InlineData("mesh --count 61/cm --thread 64um too", "'too' is one word too many", "--help")]
+    public async Task A_name_written_wrong_is_one_fault_that_tells_the_one_meant(string line, string what, string remedy)
+    {
+        var run = await ShellRun.Of(line.Split(' '));
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains(what, run.Error, StringComparison.Ordinal);
+        Assert.Contains(remedy, run.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("reasons", run.Error, StringComparison.Ordinal);
+    }
+
     private static Surroundings Silent() => new() { Output = TextWriter.Null, Error = TextWriter.Null };
 
     private static Command Leaf(string verb) =>

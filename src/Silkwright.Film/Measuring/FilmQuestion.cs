@@ -15,6 +15,7 @@ public sealed record FilmQuestion(FilmOptions Options, Frame? Frame, WovenMesh? 
 {
     private static readonly QuantityField Dpi = new("dpi", QuantityKind.Number, "resolution that overrules the film's own, in pixels an inch; a PDF is drawn at 1200 when it is not given")
     {
+        Sample = "1200",
         Least = FilmLimits.LeastDpi,
         Most = FilmLimits.MostDpi,
     };
@@ -23,6 +24,7 @@ public sealed record FilmQuestion(FilmOptions Options, Frame? Frame, WovenMesh? 
 
     private static readonly QuantityField Page = new("page", QuantityKind.Number, "page of a PDF, the first when not given")
     {
+        Sample = "2",
         Least = 1,
         Most = MostPages,
         Whole = true,

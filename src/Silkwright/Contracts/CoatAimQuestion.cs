@@ -10,13 +10,13 @@ namespace Silkwright.Contracts;
 /// <summary>The strokes for a wanted thickness: <c>coat aim</c>.</summary>
 public static class CoatAimQuestion
 {
-    public static readonly QuantityField Wanted = new("wanted", QuantityKind.Thickness, "emulsion over mesh that is wanted") { Required = true, Least = 1, Most = InputLimits.MostEomUm };
+    public static readonly QuantityField Wanted = new("wanted", QuantityKind.Thickness, "emulsion over mesh that is wanted") { Sample = "14um", Required = true, Least = 1, Most = InputLimits.MostEomUm };
 
-    public static readonly QuantityField Tolerance = new("tolerance", QuantityKind.Thickness, "how far it may be off, either way; 20 % of it when not given") { Least = 0.1, Most = InputLimits.MostEomUm };
+    public static readonly QuantityField Tolerance = new("tolerance", QuantityKind.Thickness, "how far it may be off, either way; 20 % of it when not given") { Sample = "3um", Least = 0.1, Most = InputLimits.MostEomUm };
 
     public static readonly TextField Emulsion = new("emulsion", "the emulsion, as the readings name it", "\"Copper dual\"") { Required = true };
 
-    public static readonly QuantityField Solids = new("solids", QuantityKind.Share, "its solids by weight; as the readings tell when not given") { Least = InputLimits.LeastSolidsPercent, Most = 100 };
+    public static readonly QuantityField Solids = new("solids", QuantityKind.Share, "its solids by weight; as the readings tell when not given") { Sample = "38%", Least = InputLimits.LeastSolidsPercent, Most = 100 };
 
     public static readonly TextField Shop = new("shop", "the shop whose people and troughs are asked; when not given, the only one of the readings, or a shop like all", "\"Harbour Shirts\"");
 

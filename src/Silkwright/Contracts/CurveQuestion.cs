@@ -8,6 +8,7 @@ public static class CurveQuestion
 {
     public static readonly QuantityField Penetration = new("penetration-depth", QuantityKind.Thickness, "depth over which the light falls by e before anything has bleached (Dp)")
     {
+        Sample = "40um",
         Required = true,
         Least = InputLimits.LeastPenetrationUm,
         Most = 9_000,
@@ -36,7 +37,7 @@ public static class CurveQuestion
         Meaning = "dose that leaves 37 % of the sensitiser (1/C); the critical dose when not given",
     };
 
-    public static readonly QuantityField Depth = new("depth", QuantityKind.Thickness, "a depth to cure: its dose is told") { Least = 1, Most = 2000 };
+    public static readonly QuantityField Depth = new("depth", QuantityKind.Thickness, "a depth to cure: its dose is told") { Sample = "60um", Least = 1, Most = 2000 };
 
     public static IReadOnlyList<QuestionField> Fields => [Penetration, Critical, Bleaching, BleachDose, Depth];
 

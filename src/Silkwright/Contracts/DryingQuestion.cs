@@ -25,6 +25,7 @@ public static class DryingQuestion
 
     public static readonly QuantityField WetThickness = new("wet-thickness", QuantityKind.Thickness, "wet emulsion as an even layer over the screen")
     {
+        Sample = "60um",
         Required = true,
         Least = InputLimits.LeastWetUm,
         Most = InputLimits.MostWetUm,
@@ -33,6 +34,7 @@ public static class DryingQuestion
 
     public static readonly QuantityField Solids = new("solids", QuantityKind.Share, "solids of the emulsion by weight")
     {
+        Sample = "40%",
         Required = true,
         Least = InputLimits.LeastSolidsPercent,
         Most = 100,
@@ -43,6 +45,7 @@ public static class DryingQuestion
 
     public static readonly QuantityField Faces = new("faces", QuantityKind.Number, "faces of the screen that air reaches, 1 or 2; 2 when not given")
     {
+        Sample = "1",
         Least = 1,
         Most = 2,
         Whole = true,
@@ -51,6 +54,7 @@ public static class DryingQuestion
     public static readonly QuantityField SafeMoisture = new(
         "safe-moisture", QuantityKind.Share, "most water the coat may hold when exposed, as a share of the dry coat")
     {
+        Sample = "5%",
         Least = 0.1,
         Most = 100,
     };

@@ -26,9 +26,9 @@ public static class EdgeQuestion
 
     public static readonly QuantityField Index = SlabQuestion.Index with { Meaning = "refractive index of the coat; 1.52 when not given" };
 
-    public static readonly QuantityField PrintSide = new("eom", QuantityKind.Thickness, "coat over the mesh on the print side; 15 % of the fabric when not given") { Least = 0, Most = InputLimits.MostEomUm };
+    public static readonly QuantityField PrintSide = new("eom", QuantityKind.Thickness, "coat over the mesh on the print side; 15 % of the fabric when not given") { Sample = "12um", Least = 0, Most = InputLimits.MostEomUm };
 
-    public static readonly QuantityField SqueegeeSide = new("squeegee-side", QuantityKind.Thickness, "coat over the mesh on the squeegee side; 3 um when not given") { Least = 0, Most = InputLimits.MostEomUm };
+    public static readonly QuantityField SqueegeeSide = new("squeegee-side", QuantityKind.Thickness, "coat over the mesh on the squeegee side; 3 um when not given") { Sample = "3um", Least = 0, Most = InputLimits.MostEomUm };
 
     public static readonly ChoiceField Lamp = ChoiceField.Of<LampShape>("lamp", "point at a distance, bank of tubes, array of diodes, or straight light to compare with; point when not given");
 
@@ -36,23 +36,23 @@ public static class EdgeQuestion
 
     public static readonly QuantityField Distance = new("lamp-distance", QuantityKind.Length, "lamp to glass; with --lamp-source or --lamp-pitch") { Above = 0, Most = 10_000 };
 
-    public static readonly QuantityField Source = new("lamp-source", QuantityKind.Length, "width of a point lamp, its reflector included, in place of the half angle") { Least = 0, Most = 2_000 };
+    public static readonly QuantityField Source = new("lamp-source", QuantityKind.Length, "width of a point lamp, its reflector included, in place of the half angle") { Sample = "30mm", Least = 0, Most = 2_000 };
 
-    public static readonly QuantityField Pitch = new("lamp-pitch", QuantityKind.Length, "diode to diode, where single ones shall be told apart") { Least = 0, Most = 500 };
+    public static readonly QuantityField Pitch = new("lamp-pitch", QuantityKind.Length, "diode to diode, where single ones shall be told apart") { Sample = "15mm", Least = 0, Most = 500 };
 
     public static readonly QuantityField Slant = new("slant", QuantityKind.Angle, "slant of the light across the edge, away from the lamp's middle; 0 when not given") { Least = -80, Most = 80 };
 
-    public static readonly QuantityField Gap = new("gap", QuantityKind.Thickness, "air between film and coat; 10 um when not given") { Least = 0, Most = 2_000 };
+    public static readonly QuantityField Gap = new("gap", QuantityKind.Thickness, "air between film and coat; 10 um when not given") { Sample = "10um", Least = 0, Most = 2_000 };
 
     public static readonly QuantityField FilmBetween = new("film-between", QuantityKind.Thickness, "film between image and coat: its thickness where it lies the wrong way round; 0 when not given") { Least = 0, Most = 2_000 };
 
-    public static readonly QuantityField FilmIndex = new("film-n", QuantityKind.Number, "refractive index of the film; 1 for a mask printed on the coat; 1.5 when not given") { Least = 1, Most = 3 };
+    public static readonly QuantityField FilmIndex = new("film-n", QuantityKind.Number, "refractive index of the film; 1 for a mask printed on the coat; 1.5 when not given") { Sample = "1.5", Least = 1, Most = 3 };
 
-    public static readonly QuantityField Backing = new("backing", QuantityKind.Share, "share of light that the backing throws back; 5 %, a black blanket, when not given") { Least = 0, Most = 100 };
+    public static readonly QuantityField Backing = new("backing", QuantityKind.Share, "share of light that the backing throws back; 5 %, a black blanket, when not given") { Sample = "5%", Least = 0, Most = 100 };
 
     public static readonly ChoiceField Image = ChoiceField.Of<FilmImageKind>("image", "what is on the film: edge, black line or clear gap; edge when not given");
 
-    public static readonly QuantityField Width = new("width", QuantityKind.Thickness, "width of the line or gap") { Above = 0, Most = 10_000 };
+    public static readonly QuantityField Width = new("width", QuantityKind.Thickness, "width of the line or gap") { Sample = "100um", Above = 0, Most = 10_000 };
 
     public static readonly QuantityField Photons = SlabQuestion.Photons with { Meaning = "photons followed; 1e6 when not given", Least = 1_000, Most = MostPhotons };
 

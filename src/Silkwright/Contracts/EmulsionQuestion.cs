@@ -12,6 +12,7 @@ public static class EmulsionQuestion
 
     public static readonly QuantityField Run = new("run", QuantityKind.Number, "pieces of the run")
     {
+        Sample = "500",
         Required = true,
         Least = 1,
         Most = 10_000_000,
@@ -20,6 +21,7 @@ public static class EmulsionQuestion
 
     public static readonly QuantityField Pace = new("pace", QuantityKind.Number, "screens the shop makes a day, all emulsions together")
     {
+        Sample = "20",
         Least = InputLimits.LeastScreensPerDay,
         Most = InputLimits.MostScreensPerDay,
     };
@@ -28,12 +30,14 @@ public static class EmulsionQuestion
 
     public static readonly QuantityField FinestLine = new("finest-line", QuantityKind.Thickness, "finest line of the artwork")
     {
+        Sample = "200um",
         Least = 10,
         Most = 50_000,
     };
 
     public static readonly QuantityField Ruling = new("ruling", QuantityKind.PerLength, "ruling of the halftone")
     {
+        Sample = "45/in",
         Least = 4,
         Most = 79,
     };
@@ -44,6 +48,7 @@ public static class EmulsionQuestion
 
     public static readonly QuantityField Lux = new("lux", QuantityKind.Number, "how bright it is there, in lux, as a meter reads it")
     {
+        Sample = "200",
         Least = InputLimits.LeastLux,
         Most = InputLimits.MostLux,
     };

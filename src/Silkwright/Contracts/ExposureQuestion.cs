@@ -16,6 +16,7 @@ public static class ExposureQuestion
 
     public static readonly QuantityField Eom = new("eom", QuantityKind.Thickness, "dry emulsion over mesh; 3 to 15 um when not given")
     {
+        Sample = "8um",
         Least = 0,
         Most = InputLimits.MostEomUm,
         TakesRange = true,
@@ -23,18 +24,19 @@ public static class ExposureQuestion
 
     public static readonly QuantityField Line = new("line", QuantityKind.Thickness, "finest printed line to hold; about the finest the mesh prints when not given")
     {
+        Sample = "150um",
         Least = InputLimits.LeastDetailUm,
         Most = InputLimits.MostDetailUm,
     };
 
     public static readonly QuantityField Gap = Line with { Name = "gap", Meaning = "finest gap between printed areas to hold" };
     public static readonly QuantityField Distance = new("distance", QuantityKind.Length, "lamp to glass, of a lamp near a point") { Least = 1, Most = LampGeometry.MostDistanceMm };
-    public static readonly QuantityField Hours = new("hours", QuantityKind.Number, "hours on the lamp") { Least = 0, Most = InputLimits.MostLampHours };
+    public static readonly QuantityField Hours = new("hours", QuantityKind.Number, "hours on the lamp") { Sample = "400", Least = 0, Most = InputLimits.MostLampHours };
     public static readonly ChoiceField Counts = ChoiceField.Of<ExposureCount>("counts", "what the machine counts; seconds when not given");
 
     public static readonly ChoiceField Way = ChoiceField.Of<Imaging>("imaging", "how the image comes onto the coat; a film in a vacuum frame when not given");
 
-    public static readonly QuantityField Spot = new("spot", QuantityKind.Thickness, "width of a spot of written or projected light at half its height; as usual when not given") { Least = 1, Most = 300 };
+    public static readonly QuantityField Spot = new("spot", QuantityKind.Thickness, "width of a spot of written or projected light at half its height; as usual when not given") { Sample = "30um", Least = 1, Most = 300 };
 
     public static readonly QuantityField Peak = new("peak", QuantityKind.Wavelength, "wavelength of the lamp's strongest light, as printed on it; as usual for its kind when not given") { Least = 250, Most = 500 };
     private const double UmPerCm = 10_000;

@@ -6,7 +6,7 @@ namespace Silkwright.Contracts;
 /// <summary>A study out of a gauge's readings: what was read of what.</summary>
 public static class GaugeStudyQuestion
 {
-    public static readonly QuantityField Wanted = new("wanted", QuantityKind.Thickness, "half width that a mean should have") { Least = 0.01, Most = 100 };
+    public static readonly QuantityField Wanted = new("wanted", QuantityKind.Thickness, "half width that a mean should have") { Sample = "0.5um", Least = 0.01, Most = 100 };
 
     /// <summary>Coated readings where there are some, emulsion over mesh or bare mesh otherwise. A part is a screen, and a place on it where places are told.</summary>
     /// <exception cref="InputProblemException">The readings make no study.</exception>

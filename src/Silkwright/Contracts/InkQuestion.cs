@@ -14,6 +14,7 @@ public static class InkQuestion
 
     public static readonly QuantityField Eom = new("eom", QuantityKind.Thickness, "emulsion over mesh on the print side")
     {
+        Sample = "12um",
         Required = true,
         Least = 0,
         Most = InputLimits.MostEomUm,
@@ -22,6 +23,7 @@ public static class InkQuestion
 
     public static readonly QuantityField Coverage = new("coverage", QuantityKind.Share, "share of the film that prints")
     {
+        Sample = "35%",
         Required = true,
         Least = InputLimits.LeastCoveragePercent,
         Most = 100,
@@ -38,6 +40,7 @@ public static class InkQuestion
 
     public static readonly QuantityField Impressions = new("impressions", QuantityKind.Number, "impressions of the run")
     {
+        Sample = "600",
         Required = true,
         Least = 1,
         Most = InputLimits.MostImpressions,
@@ -49,6 +52,7 @@ public static class InkQuestion
     public static readonly QuantityField Transfer = new(
         "transfer", QuantityKind.Share, "share of the theoretical ink volume that reaches the garment; 60..85% when not given")
     {
+        Sample = "70%",
         Least = 1,
         Most = 100,
         TakesRange = true,
@@ -56,6 +60,7 @@ public static class InkQuestion
 
     public static readonly QuantityField Strokes = new("strokes", QuantityKind.Number, "squeegee strokes an impression; 1 when not given")
     {
+        Sample = "2",
         Least = 1,
         Most = 12,
         Whole = true,
@@ -70,6 +75,7 @@ public static class InkQuestion
 
     public static readonly QuantityField VolumeSolids = new("volume-solids", QuantityKind.Share, "solids of the ink by volume; gives the dry deposit")
     {
+        Sample = "40%",
         Least = 1,
         Most = 100,
         TakesRange = true,

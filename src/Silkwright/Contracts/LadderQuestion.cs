@@ -8,14 +8,16 @@ public static class LadderQuestion
 {
     public static readonly QuantityField Around = new("around", QuantityKind.Number, "what is exposed now, in seconds or in the machine's units; the model's guess when not given")
     {
+        Sample = "60",
         Least = InputLimits.LeastExposure,
         Most = InputLimits.MostExposureUnits,
     };
 
-    public static readonly QuantityField Within = new("within", QuantityKind.Share, "how far the aim may be out either way, afterwards; 25% when not given") { Least = 2, Most = 95 };
+    public static readonly QuantityField Within = new("within", QuantityKind.Share, "how far the aim may be out either way, afterwards; 25% when not given") { Sample = "25%", Least = 2, Most = 95 };
 
     public static readonly QuantityField Setting = new("setting", QuantityKind.Number, "smallest change of shutter or counter, in seconds or units; 1 when not given")
     {
+        Sample = "1",
         Least = InputLimits.LeastExposure,
         Most = 1000,
     };

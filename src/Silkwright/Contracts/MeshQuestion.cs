@@ -24,6 +24,7 @@ public static class MeshQuestion
     public static readonly QuantityField FabricThickness = new(
         "fabric-thickness", QuantityKind.Thickness, "measured thickness of the fabric; estimated from the weave when not given")
     {
+        Sample = "100um",
         Least = InputLimits.LeastFabricUm,
         Most = InputLimits.MostFabricUm,
     };

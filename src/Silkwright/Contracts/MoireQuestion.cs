@@ -20,6 +20,7 @@ public static class MoireQuestion
 
     public static readonly QuantityField Ruling = new("ruling", QuantityKind.PerLength, "ruling of the halftone")
     {
+        Sample = "45/in",
         Required = true,
         Least = 4,
         Most = 120,
@@ -40,6 +41,7 @@ public static class MoireQuestion
 
     public static readonly QuantityField KnitCourses = new("knit-courses", QuantityKind.PerLength, "rows of stitches down the garment")
     {
+        Sample = "17/cm",
         Least = 2,
         Most = 60,
     };
@@ -48,12 +50,14 @@ public static class MoireQuestion
 
     public static readonly QuantityField Tone = new("tone", QuantityKind.Share, "one tone; every beat at its plainest tone when not given")
     {
+        Sample = "30%",
         Least = 1,
         Most = 99,
     };
 
     public static readonly QuantityField Viewing = new("viewing", QuantityKind.Thickness, "nearest that an eye comes to the print; 500 mm when not given")
     {
+        Sample = "500mm",
         Least = 100_000,
         Most = 10_000_000,
     };

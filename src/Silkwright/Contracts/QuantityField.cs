@@ -26,7 +26,10 @@ public sealed record QuantityField(string Name, QuantityKind Kind, string Meanin
     /// <summary>A range, <c>60..85%</c>, is taken as well as one value.</summary>
     public bool TakesRange { get; init; }
 
-    public override string Example => Kind.Example;
+    /// <summary>One right way to write it, where that of its kind would mislead.</summary>
+    public string? Sample { get; init; }
+
+    public override string Example => Sample ?? Kind.Example;
 
     public override string Taken =>
         (Kind.Units.Count == 0 ? "plain number" : $"units {Kind.UnitsTaken}") + (TakesRange ? "; or a range, a..b" : "");

@@ -17,19 +17,19 @@ public static class SlabQuestion
     /// <summary>Standard errors of about one in ten thousand.</summary>
     private const double UsualPhotons = 1e7;
 
-    public static readonly QuantityField Absorption = new("mua", QuantityKind.PerLength, "absorption coefficient of the layer") { Least = 0, Most = MostPerCm };
+    public static readonly QuantityField Absorption = new("mua", QuantityKind.PerLength, "absorption coefficient of the layer") { Sample = "10/cm", Least = 0, Most = MostPerCm };
 
-    public static readonly QuantityField Scattering = new("mus", QuantityKind.PerLength, "scattering coefficient of the layer") { Least = 0, Most = MostPerCm };
+    public static readonly QuantityField Scattering = new("mus", QuantityKind.PerLength, "scattering coefficient of the layer") { Sample = "90/cm", Least = 0, Most = MostPerCm };
 
-    public static readonly QuantityField Anisotropy = new("g", QuantityKind.Number, "mean cosine of scattering; 0 when not given") { Least = -MostAnisotropy, Most = MostAnisotropy };
+    public static readonly QuantityField Anisotropy = new("g", QuantityKind.Number, "mean cosine of scattering; 0 when not given") { Sample = "0.75", Least = -MostAnisotropy, Most = MostAnisotropy };
 
-    public static readonly QuantityField Index = new("n", QuantityKind.Number, "refractive index of the layer, air above and below it; 1 when not given") { Least = 1, Most = 3 };
+    public static readonly QuantityField Index = new("n", QuantityKind.Number, "refractive index of the layer, air above and below it; 1 when not given") { Sample = "1.5", Least = 1, Most = 3 };
 
-    public static readonly QuantityField Thickness = new("thickness", QuantityKind.Thickness, "thickness of the layer") { Above = 0, Most = 1e6 };
+    public static readonly QuantityField Thickness = new("thickness", QuantityKind.Thickness, "thickness of the layer") { Sample = "200um", Above = 0, Most = 1e6 };
 
-    public static readonly QuantityField Photons = new("photons", QuantityKind.Number, "photons followed; 1e7 when not given") { Least = 1, Most = MostPhotons, Whole = true };
+    public static readonly QuantityField Photons = new("photons", QuantityKind.Number, "photons followed; 1e7 when not given") { Sample = "1e6", Least = 1, Most = MostPhotons, Whole = true };
 
-    public static readonly QuantityField Seed = new("seed", QuantityKind.Number, "where the random numbers begin; 1 when not given") { Least = 0, Most = int.MaxValue, Whole = true };
+    public static readonly QuantityField Seed = new("seed", QuantityKind.Number, "where the random numbers begin; 1 when not given") { Sample = "1", Least = 0, Most = int.MaxValue, Whole = true };
 
     public static IReadOnlyList<QuestionField> Fields => [Absorption, Scattering, Anisotropy, Index, Thickness, Photons, Seed];
 

@@ -14,12 +14,14 @@ public static class StepQuestion
     public static readonly QuantityField Units = new(
         "units", QuantityKind.Number, "exposure the strip had, in the machine's own integrator units; never converted to time")
     {
+        Sample = "60",
         Least = InputLimits.LeastExposure,
         Most = InputLimits.MostExposureUnits,
     };
 
     public static readonly QuantityField Observed = new("observed", QuantityKind.Number, "last step of the wedge that stayed fully hard")
     {
+        Sample = "5",
         Required = true,
         Least = 1,
         Most = InputLimits.MostWedgeSteps,
@@ -27,6 +29,7 @@ public static class StepQuestion
 
     public static readonly QuantityField Target = new("target", QuantityKind.Number, "the step that should be the last solid one; 7 is usual")
     {
+        Sample = "7",
         Required = true,
         Least = 1,
         Most = InputLimits.MostWedgeSteps,
@@ -34,6 +37,7 @@ public static class StepQuestion
 
     public static readonly QuantityField DensityPerStep = new("density-per-step", QuantityKind.Number, "density from step to step of the wedge; 0.15 when not given")
     {
+        Sample = "0.15",
         Least = InputLimits.LeastDensityPerStep,
         Most = InputLimits.MostDensityPerStep,
     };

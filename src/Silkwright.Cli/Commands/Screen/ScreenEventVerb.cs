@@ -15,7 +15,7 @@ internal static class ScreenEventVerb
     private static readonly string[] Iso8601 = ["yyyy-MM-ddTHH:mmK", "yyyy-MM-ddTHH:mm:ssK", "yyyy-MM-ddTHH:mm:ss.FFFFFFFK"];
 
     private static readonly TextField Note = new("note", "anything else worth knowing", "\"wet morning\"");
-    private static readonly QuantityField Corrects = new("corrects", QuantityKind.Number, "number of the entry that this one stands in for") { Least = 1, Whole = true, Most = 100_000 };
+    private static readonly QuantityField Corrects = new("corrects", QuantityKind.Number, "number of the entry that this one stands in for") { Sample = "6", Least = 1, Whole = true, Most = 100_000 };
     private static readonly TextField Why = new("why", "why it is corrected; needed for a correction", "\"wrong screen\"");
 
     public static Command Create(

@@ -16,13 +16,13 @@ internal static class ScreenEventVerbs
     private static readonly TextField Place = new("place", "where", "cabinet");
     private static readonly QuantityField Humidity = new("humidity", QuantityKind.Share, "relative humidity there") { Required = true, Least = 0, Most = 100 };
     private static readonly QuantityField Temperature = new("temperature", QuantityKind.Temperature, "temperature there") { Least = -20, Most = 80 };
-    private static readonly QuantityField SolidStep = new("solid-step", QuantityKind.Number, "last step of the wedge that stayed fully hard") { Least = 1, Most = InputLimits.MostWedgeSteps, Whole = true };
+    private static readonly QuantityField SolidStep = new("solid-step", QuantityKind.Number, "last step of the wedge that stayed fully hard") { Sample = "6", Least = 1, Most = InputLimits.MostWedgeSteps, Whole = true };
     private static readonly TextField Lamp = new("lamp", "the lamp as the shop calls it", "\"diode array\"");
     private static readonly ChoiceField Result = ChoiceField.Of<CheckResult>("result", "what the light table said") with { Required = true };
-    private static readonly QuantityField Eom = new("eom", QuantityKind.Thickness, "emulsion over mesh as read on a gauge") { Least = 0, Most = InputLimits.MostEomUm };
+    private static readonly QuantityField Eom = new("eom", QuantityKind.Thickness, "emulsion over mesh as read on a gauge") { Sample = "6.5um", Least = 0, Most = InputLimits.MostEomUm };
     private static readonly TextField Job = new("job", "the job's id", "lantern-walk");
     private static readonly TextField Colour = new("colour", "the colour's name in the job", "Ember");
-    private static readonly QuantityField Impressions = new("impressions", QuantityKind.Number, "impressions since the last such entry") { Required = true, Least = 1, Most = InputLimits.MostImpressions, Whole = true };
+    private static readonly QuantityField Impressions = new("impressions", QuantityKind.Number, "impressions since the last such entry") { Sample = "240", Required = true, Least = 1, Most = InputLimits.MostImpressions, Whole = true };
     private static readonly ChoiceField Reason = ChoiceField.Of<EndReason>("reason", "what ended the stencil") with { Required = true };
     private static readonly TextField How = new("how", "how it broke; needed for a breakdown", "\"edges gone\"");
 
