@@ -56,7 +56,7 @@ public sealed class ExperienceRecords(SilkwrightStore store)
         if (await store.Shops.CurrentAsync(shopKey, cancel) is not { } revision)
             return;
         var reads = LearntShopCoats.ReadsOf(await KeptShop.OfAsync(store, revision, cancel));
-        if (reads.Count >= CoatExperience.Needed(reads) && CoatExperience.Of(reads, cancel).Parts is var own && experience.Parts.Any(own.Contains))
+        if (experience.Parts.Intersect(CoatMarks.Of(reads)).Any())
             throw new InputProblemException(new Problem("This holds what this shop's own readings taught.", source, "They would count twice: ask for a file that the others alone were added up into."));
     }
 

@@ -28,7 +28,7 @@ internal static class PlanEndpoints
                 problems.Add($"The film {film} cannot be read from here.", "job: film", "Describe that colour by needs or kind, or save the job with its films at /jobs and ask /api/jobs/ID/plan.");
             problems.ThrowIfAny();
             var (known, notes) = await desk.KnownShopAsync(shop, catalogue, keptAsked, cancel);
-            var plan = Planner.Plan(job!.ToJob(desk.Today, new Dictionary<string, FilmMeasurement>()), taught is null ? known : known with { Experience = taught });
+            var plan = Planner.Plan(job!.ToJob(desk.Today, new Dictionary<string, FilmMeasurement>()), taught is null ? known : CoatExperienceQuestion.Beside(known, taught));
             return Documents.Ok(PlanDocument.Of(plan with { Notes = [.. notes, .. plan.Notes] }));
         })
         .Accepts<JsonObject>("application/json")

@@ -72,7 +72,7 @@ public static class CoatAimQuestion
                 select asked with { Operator = name, Trough = one.Item1, EdgeIsKnown = one.Item2 }).Take(MostHands),
         ];
         var within = tolerance ?? (UsualToleranceShare * wanted);
-        var aim = CoatAim.Of(wanted, within, hands, CoatHierarchy.Of(taken.Shared, elsewhere, cancel));
+        var aim = CoatAim.Of(wanted, within, hands, CoatHierarchy.Of(taken.Shared, CoatExperienceQuestion.Beside(taken.Shared, elsewhere), cancel));
         var nobody = people.Length == 0 && troughs.Length == 0;
         return new CoatAimAnswer(wanted, within, (area ?? UsualAreaCm2) / 10_000, aim, [.. CoatAimWords.Notes(asked.Emulsion, nobody, area is null, readings.Count, elsewhere), .. aim.Laid.Notes]);
     }

@@ -62,6 +62,17 @@ public static class CoatExperienceQuestion
         return files.Count == 0 ? null : CoatExperience.Sum([.. files.Select(file => file.Experience)]);
     }
 
+    /// <summary>Experience that readings are to stand beside; none where none is given.</summary>
+    /// <exception cref="InputProblemException">It was made of them, or of some of them.</exception>
+    public static CoatExperience? Beside(IReadOnlyList<CoatRead> reads, CoatExperience? elsewhere) =>
+        elsewhere?.Parts.Intersect(CoatMarks.Of(reads)).Any() != true
+            ? elsewhere
+            : throw new InputProblemException(new Problem("The experience holds what some of these readings taught.", "experience", "They would count twice: give what the others alone taught, or leave these readings out."));
+
+    /// <summary>A shop that starts from experience.</summary>
+    /// <inheritdoc cref="Beside(IReadOnlyList{CoatRead}, CoatExperience)"/>
+    public static Shop Beside(Shop shop, CoatExperience elsewhere) => shop with { Experience = Beside(LearntShopCoats.ReadsOf(shop), elsewhere) };
+
     private static CoatExperience Made(IReadOnlyList<CoatRead> reads, string where, CancellationToken cancel)
     {
         var needed = CoatExperience.Needed(reads);

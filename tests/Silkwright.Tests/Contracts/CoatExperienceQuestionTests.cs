@@ -115,6 +115,36 @@ public sealed class CoatExperienceQuestionTests
         Assert.Contains("nothing to make", Refused(() => CoatExperienceQuestion.Answer(null, [], [], Cancel)), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Readings_are_known_again_in_another_order_by_other_names_and_among_more()
+    {
+        var text = Drawn(new Random(2)).Text;
+        var readings = CoatTable.Readings(text, "r.csv");
+        var whole = CoatExperienceQuestion.Answer(readings, [], [], Cancel).Experience;
+        var some = CoatExperienceQuestion.Answer(readings, ["Qvarnshop0"], [], Cancel).Experience;
+        CoatRow[] turned = [.. readings.Reverse()];
+        var renamed = CoatTable.Readings(text.Replace("Qvarnshop", "Bakery", StringComparison.Ordinal).Replace("Ylva", "Nils", StringComparison.Ordinal), "r.csv");
+        foreach (var (made, given) in new[] { (whole, turned), (whole, renamed), (some, readings), (whole, readings) })
+        {
+            Assert.Contains("e.json", Refused(() => CoatExperienceQuestion.Answer(given, [], [("e.json", made)], Cancel)), StringComparison.Ordinal);
+            Assert.Contains("these readings", Refused(() => CoatQuestion.Answer(given, [given[0]], null, made, Cancel)), StringComparison.Ordinal);
+            Assert.Contains("these readings", Refused(() => CoatNextQuestion.Answer(given, [given[0]], made, Cancel)), StringComparison.Ordinal);
+        }
+
+        CoatRow[] left = [.. readings.Where(row => row.Coat.Shop == "Qvarnshop0")];
+        Assert.NotNull(CoatNextQuestion.Answer(left, [left[0]], some, Cancel).Worths);
+    }
+
+    /// <summary>Whoever knows what may be read could try all of it against the mark of a few readings.</summary>
+    [Fact]
+    public void A_shop_with_few_readings_has_no_mark_of_its_own()
+    {
+        var readings = CoatTable.Readings(Drawn(new Random(2)).Text, "r.csv");
+        string[] shops = [.. readings.Select(row => row.Coat.Shop).Distinct()];
+        CoatRow[] few = [.. readings.Where(row => row.Coat.Shop == shops[0]), .. readings.Where(row => row.Coat.Shop == shops[1]).Take(9)];
+        _ = Assert.Single(CoatExperienceQuestion.Answer(few, [], [], Cancel).Experience.Parts);
+    }
+
     private static string Refused(Func<object?> asked) => Assert.Single(Assert.Throws<InputProblemException>(asked).Problems).What;
 
     private static JsonObject Document() => CoatExperienceDocument.Of(CoatExperienceQuestion.Answer(CoatTable.Readings(Drawn(new Random(1)).Text, "r.csv"), [], [], Cancel).Experience);

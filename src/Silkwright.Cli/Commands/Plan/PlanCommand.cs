@@ -52,7 +52,7 @@ internal static class PlanCommand
 
     private static async Task<StencilPlan> PlanAsync(string jobPath, PlanSources sources, CoatExperience? taught, Surroundings surroundings, CancellationToken cancel)
     {
-        var plan = Planner.Plan(await sources.JobAsync(jobPath, surroundings, cancel), taught is null ? sources.Shop : sources.Shop with { Experience = taught });
+        var plan = Planner.Plan(await sources.JobAsync(jobPath, surroundings, cancel), taught is null ? sources.Shop : CoatExperienceQuestion.Beside(sources.Shop, taught));
         Note[] told = sources.ShopIsKnown
             ? []
             : [new Note("No shop was given: the plan is for a shop nobody described. Name one with --shop or --data.", Ground.CommonPractice)];

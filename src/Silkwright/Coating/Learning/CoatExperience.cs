@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-using System.Security.Cryptography;
 using Silkwright.Statistics.Mixed;
 
 namespace Silkwright.Coating.Learning;
@@ -33,7 +31,7 @@ public sealed record CoatExperience
     /// <summary>What is told of how unlike shops, operators, troughs, recipes and screens are: of the logarithm of the ratio to what is believed.</summary>
     public required IReadOnlyDictionary<string, RatioTold> Spreads { get; init; }
 
-    /// <summary>Marks of the readings' fits that were added up, so that none is counted twice. They tell nothing else.</summary>
+    /// <summary><see cref="CoatMarks"/> of the readings that were added up, so that none is counted twice. They tell nothing else.</summary>
     public required IReadOnlyList<string> Parts { get; init; }
 
     /// <summary>Groups whose spreads it may tell.</summary>
@@ -63,7 +61,7 @@ public sealed record CoatExperience
     }
 
     /// <summary>What a fit's rows tell of the effects of all shops.</summary>
-    internal static CoatExperience Of(MixedFit fit, CoatLevels levels, int readings)
+    internal static CoatExperience Of(MixedFit fit, CoatLevels levels, IReadOnlyList<CoatRead> reads)
     {
         SharedEffect[] effects = [.. InOrder(levels.Shared())];
         var told = fit.Tell([.. effects.Select(levels.Place)]);
@@ -74,10 +72,10 @@ public sealed record CoatExperience
             Precision = told.Precision,
             Pull = told.Pull,
             Squares = told.Squares,
-            Readings = readings,
+            Readings = reads.Count,
             Shops = levels.Count(CoatLevels.Shops),
             Spreads = Enumerable.Range(0, CoatLevels.Terms.Length).Where(t => !CoatLevels.Terms[t].Shared).ToDictionary(t => CoatLevels.Terms[t].Name, t => ratios[t]),
-            Parts = [MarkOf(told)],
+            Parts = CoatMarks.Of(reads),
         };
     }
 
@@ -127,10 +125,6 @@ public sealed record CoatExperience
         .OrderBy(effect => effect.Group switch { CoatLevels.Constant => 0, "emulsion" => 1, _ => 2 })
         .ThenBy(effect => effect.Group == CoatLevels.Constant ? LiquidCoat.SharedNames.IndexOf(effect.Name) : 0)
         .ThenBy(effect => effect.Name, StringComparer.Ordinal);
-
-    /// <summary>A mark by which the same readings' fit is known again.</summary>
-    internal static string MarkOf(EffectInformation told) =>
-        Convert.ToHexStringLower(SHA256.HashData(MemoryMarshal.AsBytes<double>([.. told.Precision, .. told.Pull, told.Squares, told.Rows])))[..32];
 
     /// <summary>What is believed of a group's ratio once this is known.</summary>
     internal RatioPrior Believed(string group, RatioPrior before)

@@ -92,7 +92,7 @@ public sealed class CoatHierarchy
     /// <summary>What its own readings teach of any shop's coats.</summary>
     /// <exception cref="InvalidOperationException">There are no readings, or others' experience is in it already.</exception>
     internal CoatExperience Experience() => fit is not null && elsewhere is null
-        ? CoatExperience.Of(fit, levels, Count)
+        ? CoatExperience.Of(fit, levels, [.. All])
         : throw new InvalidOperationException("Experience is made of readings alone.");
 
     /// <summary>Where an effect of all shops lies off what is believed of it, and how surely, in standard deviations of that belief.</summary>

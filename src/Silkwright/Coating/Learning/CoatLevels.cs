@@ -113,7 +113,7 @@ internal sealed class CoatLevels
 
     private static Dictionary<object, int>[] Empty() => [.. Terms.Select(_ => new Dictionary<object, int>())];
 
-    private static string StrokesKey(CoatObservation coat)
+    internal static string StrokesKey(CoatObservation coat)
     {
         if (coat.Emulsion.Family == EmulsionFamily.CapillaryFilm)
             return "laid";

@@ -15,7 +15,7 @@ public sealed class CoatExperienceTests
         var shops = Enumerable.Range(0, 60).Select(i => simulated.Shop($"shop {i}", 30)).ToArray();
         var files = shops.Take(57).Chunk(19).Select(some => CoatExperience.Of([.. some.SelectMany(reads => reads)], Cancel)).ToArray();
         var together = CoatExperience.Sum(files);
-        Assert.Equal((57 * 30, 57, 3), (together.Readings, together.Shops, together.Parts.Count));
+        Assert.Equal((57 * 30, 57, 57), (together.Readings, together.Shops, together.Parts.Count));
         foreach (var own in shops.Skip(57))
         {
             var joint = CoatHierarchy.Of([.. shops.Take(57).SelectMany(reads => reads), .. own.Take(5)], cancel: Cancel);
