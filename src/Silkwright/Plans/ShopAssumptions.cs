@@ -47,7 +47,7 @@ public static class ShopAssumptions
         var troughs = shop.Troughs;
         if (troughs.Count == 0)
         {
-            troughs = [new Trough("a round-edged trough", 1.5)];
+            troughs = [new Trough("round-edged", 1.5)];
             Assume("No trough given: a round edge of 1.5 mm is assumed.");
         }
 
