@@ -15,7 +15,7 @@ public static class ReadingSide
     public static string Of(FilmsTogether films)
     {
         ArgumentNullException.ThrowIfNull(films);
-        var turned = films.MirroredOrDuplicate.Where(pair => pair.Resemblance.Turn == Artwork.FilmTurn.Mirrored).ToArray();
+        var turned = films.MirroredOrDuplicate.Where(pair => pair.Resemblance.Turn is Artwork.FilmTurn.Mirrored or Artwork.FilmTurn.MirroredTopToBottom).ToArray();
         return films.SameSize is null
             ? Words
             : turned.Length == 0

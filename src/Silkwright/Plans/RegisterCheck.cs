@@ -9,6 +9,9 @@ internal static class RegisterCheck
     /// <summary>What register marks may lie apart. [mm] Common practice, no source.</summary>
     private const double MostApartMm = 0.1;
 
+    /// <summary>So many marks that agree are no chance, however many do not: the rest are letters. Our own choice.</summary>
+    private const int Enough = 3;
+
     public static (IReadOnlyList<RegisteredFilm> Register, IReadOnlyList<string> Remarks) Of(IReadOnlyList<FilmMeasurement> films)
     {
         var looked = films.Where(film => film.Layout is not null).ToArray();
@@ -22,7 +25,7 @@ internal static class RegisterCheck
         var register = new List<RegisteredFilm>();
         foreach (var film in marked.Skip(1))
         {
-            if (RegisterFit.Of(marked[0].Layout!.Marks, film.Layout!.Marks) is not { } offset || offset.Marks < Math.Min(marked[0].Layout!.Marks.Count, film.Layout.Marks.Count) / 2.0)
+            if (RegisterFit.Of(marked[0].Layout!.Marks, film.Layout!.Marks) is not { } offset || offset.Marks < Math.Min(Enough, Math.Min(marked[0].Layout!.Marks.Count, film.Layout.Marks.Count) / 2.0))
             {
                 remarks.Add($"The register marks of {film.File} and {marked[0].File} stand in different places: the films cannot be laid over each other by them. Output both with the same marks.");
                 continue;
@@ -48,7 +51,9 @@ internal static class RegisterCheck
             parts.Add(Say($"stand {Math.Abs(offset.StretchPercent):0.00} % {(offset.StretchPercent > 0 ? "farther apart" : "closer together")}"));
         if (parts.Count == 0)
             parts.Add("lie unevenly");
-        var remedy = offset.Marks > 1 && parts.Count == 1 && shifted
+        if (offset.Marks == 1)
+            return $"The one mark that {film} and {against} have in common lies {Say($"{offset.MostMm:0.00}")} mm apart: {Way(offset.XMm, "to the right", "to the left")} and {Way(offset.YMm, "below", "above")} on {film}. One mark, which may be artwork, tells no turn and no stretch: put three or more on every film of the job.";
+        var remedy = parts.Count == 1 && shifted
             ? "Screens set by their marks take this out; screens set by pins or by the films' corners print it: output the film again from the same corner."
             : "No setting of the screens takes a turn or a stretch out wholly: output the film again, at the others' size and squarely.";
         return $"Against those of {against}, the register marks of {film} {string.Join(", ", parts)} ({Say($"{offset.Marks}")} marks, at most {Say($"{offset.MostMm:0.00}")} mm apart). {remedy}";

@@ -58,6 +58,41 @@ public class FilmsOfOneJobTests
         Assert.Contains(together.Remarks, remark => remark.Contains(degrees > 0 ? " clockwise" : "counter-clockwise", StringComparison.Ordinal));
     }
 
+    /// <summary>The film is moved by 0.5 mm, and a row of letters X by 7 mm: all of them read as marks.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(5)]
+    public void Letters_that_read_as_marks_and_moved_take_no_part(int letters)
+    {
+        var first = WithMarks("one.tif", [(100, 6), (10, 70), (190, 70), (100, 134), .. Row(0)]);
+        var second = WithMarks("two.tif", [(100.5, 6), (10.5, 70), (190.5, 70), (100.5, 134), .. Row(-7)]);
+        var offset = Assert.Single(FilmDocument.Together([first, second]).Register).Offset;
+        Assert.Equal((4, 0.5, 0, 0, 0), (offset.Marks, Math.Round(offset.XMm, 6), Math.Round(offset.YMm, 6), Math.Round(offset.TurnDegrees, 6), Math.Round(offset.StretchPercent, 6)));
+
+        (double X, double Y)[] Row(double down) => [.. Enumerable.Range(0, letters).Select(i => (40 + (9.0 * i), 125 + down))];
+    }
+
+    [Fact]
+    public void One_mark_that_lies_elsewhere_tells_no_turn_and_may_be_artwork()
+    {
+        var together = FilmDocument.Together([WithMarks("one.tif", [(20, 20)]), WithMarks("two.tif", [(25, 32)])]);
+        var told = Assert.Single(together.Remarks, remark => remark.Contains("13.00 mm", StringComparison.Ordinal));
+        Assert.Contains("may be artwork", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("output the film again", told, StringComparison.Ordinal);
+    }
+
+    /// <summary>Upside down in the mirror is the wrong side up and half a turn.</summary>
+    [Fact]
+    public void A_film_mirrored_top_to_bottom_has_the_wrong_side_up_too()
+    {
+        var together = FilmDocument.Together([Right, JobFilms.Draw(Base, "mirrored.tif", placed: (180, 200, 140), mirrored: true)]);
+        Assert.Equal(FilmTurn.MirroredTopToBottom, Assert.Single(together.MirroredOrDuplicate).Resemblance.Turn);
+        Assert.DoesNotContain("No two", ReadingSide.Of(together), StringComparison.Ordinal);
+    }
+
+    private static FilmMeasurement WithMarks(string file, IEnumerable<(double X, double Y)> marks) =>
+        Right with { File = file, Layout = Right.Layout! with { Marks = [.. marks.Select(mark => new RegisterMark(mark.X, mark.Y, 8))] } };
+
     [Fact]
     public void A_film_read_at_a_wrong_resolution_differs_in_size_and_stands_stretched()
     {
