@@ -21,6 +21,9 @@ internal static class ExposureNotes
                 "Strips that may not have been dry were left out: a damp coat looks under-exposed, and more light does not mend it.");
         }
 
+        foreach (var note in StripContradictions.Of([.. exposure.Tests.Where(strip => !strip.Damp)], counts))
+            yield return note;
+
         if (strips == 0 && counts == ExposureCount.Units)
             yield return new Note("No strip was dry: the units told stand about those that were exposed, right to a factor of 30. Dry strips on this machine tell.", Ground.CommonPractice);
         if (exposure.Lamp.Counts == ExposureCount.Units)
@@ -34,7 +37,7 @@ internal static class ExposureNotes
         if (!LampSpectrum.IsBandTold(exposure.Emulsion) && answers.Value != 1)
         {
             yield return new Note(
-                Text($"The light of {exposure.Lamp.Id} lies about {exposure.Lamp.PeakNm:0} nm, and such emulsions answer to that {(answers.Value > 1 ? "less" : "more")} than to a usual lamp of its kind: about {answers.Value:0.##} times the exposure ({answers.Low:0.##} to {answers.High:0.##})."),
+                Text($"The light of {exposure.Lamp.Id} lies about {exposure.Lamp.PeakNm:0} nm, and such emulsions answer to that {(answers.Value > 1 ? "less" : "more")} than to a usual lamp of its kind: about {Figures.Value(answers)} times the exposure ({Figures.Interval(answers)}).{(LampSpectrum.HardlyHardens(exposure.Lamp, exposure.Emulsion) ? " Next to none of it lies where such emulsions are known to answer: it may never cure through. Ask their supplier before a step test." : "")}"),
                 Ground.CommonPractice);
         }
 
@@ -42,7 +45,7 @@ internal static class ExposureNotes
         {
             var (from, to) = LampSpectrum.Band(exposure.Lamp);
             yield return new Note(
-                Text($"Part of the light of {exposure.Lamp.Id} (about {from:0} to {to:0} nm) lies outside what {exposure.Emulsion.Id} answers to: about {partly.Value:0.#} times the exposure ({partly.Low:0.#} to {partly.High:0.#})."),
+                Text($"Part of the light of {exposure.Lamp.Id} (about {from:0} to {to:0} nm) lies outside what {exposure.Emulsion.Id} answers to: about {Figures.Value(partly)} times the exposure{Figures.InBrackets(Figures.Interval(partly))}."),
                 Ground.CommonPractice);
         }
 

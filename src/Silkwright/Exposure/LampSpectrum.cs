@@ -41,6 +41,10 @@ public static class LampSpectrum
     public static bool Misses(Lamp lamp, StencilEmulsion emulsion) =>
         Alone(lamp, emulsion, EndShare) is 0 || (emulsion.LaidWith is { } laying && Misses(lamp, laying));
 
+    /// <summary>The lamp's own line is told, and so little of it lies where the emulsion's family answers that <see cref="Factor"/> can't say how much longer it takes.</summary>
+    internal static bool HardlyHardens(Lamp lamp, StencilEmulsion emulsion) =>
+        lamp.PeakNm is not null && !IsBandTold(emulsion) && FamilyAnswers.To(emulsion.Family, Bands(lamp)) < LeastShare;
+
     /// <summary>
     /// Exposure beside that of an emulsion whose band holds all of the lamp's light: one over the share that it holds. Where the band is not told, beside that under a usual lamp of the kind, by how
     /// the family answers to either's light (<see cref="FamilyAnswers"/>): 1 where the lamp's own line is not told. [1]

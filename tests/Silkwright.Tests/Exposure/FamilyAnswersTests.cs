@@ -48,5 +48,15 @@ public sealed class FamilyAnswersTests
         Assert.DoesNotContain(Of(null).Notes, note => note.Text.Contains("times the exposure", StringComparison.Ordinal));
     }
 
+    /// <summary>Light of 500 nm is that of a yellow room, in which stencils are coated.</summary>
+    [Theory]
+    [InlineData(500, true)]
+    [InlineData(365, false)]
+    [InlineData(405, false)]
+    public void Light_that_hardly_hardens_is_told_as_that(double peakNm, bool hardly) => Assert.Equal(
+        hardly,
+        ExposureModel.Window(ExposureCases.Usual(EmulsionFamily.Diazo, LampKind.LedArray) with { Lamp = new Lamp { Kind = LampKind.LedArray, PeakNm = peakNm } })
+            .Notes.Any(note => note.Text.Contains("may never cure", StringComparison.Ordinal)));
+
     private static StencilEmulsion Any(EmulsionFamily family) => new() { Id = "any", Family = family };
 }
