@@ -50,5 +50,7 @@ public static class CoatAimWords
     /// <summary>To half a micrometre, so that strokes can be told apart whose intervals overlap.</summary>
     private static string Um(AimedCoat aimed) => Figures.Plain(Math.Round(2 * aimed.MeanUm.Value) / 2);
 
-    private static string Percent(double percent) => percent > 99 ? "more than 99 %" : $"{percent:0} %";
+    /// <summary>A chance to land, in words: nothing is sure.</summary>
+    /// <param name="percent">[%]</param>
+    public static string Percent(double percent) => percent > 99 ? "more than 99 %" : $"{percent:0} %";
 }

@@ -36,7 +36,9 @@ public static class LadderDocument
         var strips = Text($"{plan.Amounts.Count} strips, each about {plan.Ratio:0.00} times the one before");
         // Rounded up where it falls short, or it would read as if it did not.
         var half = plan.IsEnough ? 100 * plan.ExpectedHalf : Math.Ceiling(100 * plan.ExpectedHalf);
-        var after = Text($"expected to bring the aim within {half:0} % either way");
+        // An interval from a / f to a f is (f - 1 / f) / 2 of a either way.
+        var within = plan.ExpectedHalf < 1 ? Text($"{half:0} %") : Text($"a factor of {Math.Exp(Math.Asinh(plan.ExpectedHalf)):0}");
+        var after = $"expected to bring the aim within {within} either way";
         return plan.IsEnough
             ? Text($"{strips}: the fewest that are {after}; {100 * plan.WantedHalf:0} % was wanted.")
             : Text($"{strips}: as many as fit, {after}. For {100 * plan.WantedHalf:0} % make another test on another day, around what this one finds.");

@@ -28,9 +28,9 @@ public static class Figures
     public static string Value(Estimate estimate) =>
         estimate.High > estimate.Low ? At(estimate.Value, PlaceOf(estimate)) : Exact(estimate.Value);
 
-    /// <summary>The interval of an estimate: "26 to 38"; empty for one without spread.</summary>
+    /// <summary>The interval of an estimate: "26 to 38"; empty for one without spread. A whole number at its low end is never told as none.</summary>
     public static string Interval(Estimate estimate) => estimate.High > estimate.Low
-        ? $"{Like(estimate, estimate.Low)} to {Like(estimate, estimate.High)}"
+        ? $"{At(estimate.Low, Math.Min(PlaceOf(estimate), LeadingPlace(estimate.Low)))} to {Like(estimate, estimate.High)}"
         : "";
 
     /// <summary>An interval as it follows its value: " (26 to 38)"; nothing where there is none.</summary>
@@ -142,6 +142,9 @@ public static class Figures
         var width = down > 0 && up > 0 ? 2 * Math.Min(down, up) : down + up;
         return width <= 0 ? -MostDecimals : Math.Max(-MostDecimals, (int)Math.Floor(Math.Log10(width / 5)));
     }
+
+    /// <summary>The place of a number's first digit; of one below 1 no place is asked for.</summary>
+    private static int LeadingPlace(double value) => value < 1 ? int.MaxValue : (int)Math.Floor(Math.Log10(value));
 
     /// <summary>The minus sign and the narrow space that no reader takes for something else.</summary>
     private static string Signed(string number) => number.Replace('-', '−').Replace(',', '\u202f');

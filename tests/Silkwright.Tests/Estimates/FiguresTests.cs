@@ -14,6 +14,9 @@ public class FiguresTests
     [InlineData(26_743, 12_308, 50_156, "27 000", "12 000 to 50 000")]
     [InlineData(0.241, 0.181, 0.311, "0.24", "0.18 to 0.31")]
     [InlineData(178, 46, 686, "180", "50 to 690")]
+    [InlineData(302, 19, 3_104, "300", "20 to 3 100")]
+    [InlineData(40, 3.8, 430, "40", "4 to 430")]
+    [InlineData(1.3, 0.02, 3, "1.3", "0.0 to 3.0")]
     public void A_number_has_no_more_digits_than_its_interval_carries(double value, double low, double high, string said, string interval)
     {
         var estimate = new Estimate(value, low, high, Ground.Model);

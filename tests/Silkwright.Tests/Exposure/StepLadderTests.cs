@@ -1,3 +1,4 @@
+using Silkwright.Contracts;
 using Silkwright.Emulsion;
 using Silkwright.Exposure;
 
@@ -6,6 +7,16 @@ namespace Silkwright.Tests.Exposure;
 public class StepLadderTests
 {
     private static readonly ExposureCase Case = ExposureCases.Usual(EmulsionFamily.DualCure, LampKind.LedArray) with { FinestGapUm = null };
+
+    /// <summary>Nothing is off by more than all of itself downwards.</summary>
+    [Fact]
+    public void A_ladder_that_tells_next_to_nothing_says_so_as_a_factor()
+    {
+        var plan = StepLadder.Plan(Case, new LadderWish { Around = 1e7 }) with { ExpectedHalf = (10 - 0.1) / 2 };
+        var why = LadderDocument.Why(plan);
+        Assert.Contains("within a factor of 10 either way", why, StringComparison.Ordinal);
+        Assert.Contains("For 25 % make another", why, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void Strips_climb_by_even_ratios_over_what_is_believed()

@@ -65,7 +65,7 @@ internal static class CoatTables
     public static void Print(CoatAimAnswer answer, IAnsiConsole console)
     {
         var best = answer.Aim.Best;
-        Prose.Write(console, "", $"{StrokeText.Write(best.Coat.Strokes)}{CoatAimWords.Hand(best)}: {Figures.Plain(Math.Round(2 * best.MeanUm.Value) / 2)} µm, {best.ChancePercent:0} % within {Figures.Plain(answer.WantedUm)} ± {Figures.Plain(answer.ToleranceUm)} µm.");
+        Prose.Write(console, "", $"{StrokeText.Write(best.Coat.Strokes)}{CoatAimWords.Hand(best)}: {Figures.Plain(Math.Round(2 * best.MeanUm.Value) / 2)} µm, {CoatAimWords.Percent(best.ChancePercent)} within {Figures.Plain(answer.WantedUm)} ± {Figures.Plain(answer.ToleranceUm)} µm.");
         Prose.Write(console, "", $"{Figures.Value(answer.GramsPerScreen)} g on a screen{Figures.InBrackets(Figures.Interval(answer.GramsPerScreen))}; a litre coats {Figures.Value(answer.M2PerLitre)} m²{Figures.InBrackets(Figures.Interval(answer.M2PerLitre))}.");
         console.WriteLine();
         console.WriteLine("Because");

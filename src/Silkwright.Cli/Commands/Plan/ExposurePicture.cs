@@ -26,7 +26,7 @@ internal static class ExposurePicture
             yield return new string(' ', at) + "▲ aim";
         }
 
-        yield return "█ works   ▓ likely works   ░ may work   · soft below, closed above";
+        yield return "█ works   ▓ likeliest to work   ░ may work   · soft below, closed above";
     }
 
     private static char Mark(ExposureWindow window, double amount)
