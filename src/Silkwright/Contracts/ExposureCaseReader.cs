@@ -33,6 +33,8 @@ public static class ExposureCaseReader
         var film = ShopReader.FilmOf(root["film"], problems);
         var detail = root["detail"];
         var tests = root["tests"].Entries(ShopReader.MostReadings).Select(field => StripReader.Read(field, problems)).ToArray();
+        foreach (var strip in root["tests"].Entries(ShopReader.MostReadings))
+            StripReader.Counted(strip, lamp.Counts, "lamp", problems);
         var (line, gap) = (Detail("finestLineUm"), Detail("finestGapUm"));
         var on = root["on"].Date();
         root.RefuseSlips();

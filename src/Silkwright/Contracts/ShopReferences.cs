@@ -53,14 +53,8 @@ internal static class ShopReferences
 
         // Units belong to a machine and are never turned into seconds.
         var lamp = reading.LampId is { } id ? lamps.FirstOrDefault(known => Same(known.Id, id)) : lamps.Count == 1 ? lamps[0] : null;
-        var counts = lamp?.Counts ?? ExposureCount.Seconds;
-        var given = counts == ExposureCount.Seconds ? "units" : "seconds";
-        if ((lamp is not null || lamps.Count == 0) && field[given].IsThere)
-        {
-            problems.Add(
-                $"This lamp counts {Names.Of(counts)}, and the reading is in {given}.", field[given].Path,
-                $"Give the reading in {Names.Of(counts)}, or say in lamps that the lamp counts {given}.");
-        }
+        if (lamp is not null || lamps.Count == 0)
+            StripReader.Counted(field, lamp?.Counts ?? ExposureCount.Seconds, "lamps", problems);
     }
 
     private static void Known(DocumentField field, string? id, HashSet<string> ids, string kind, ProblemList problems)

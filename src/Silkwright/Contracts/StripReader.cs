@@ -31,4 +31,16 @@ internal static class StripReader
             HumidityPercent = field["humidityPercent"].Number("%", 0, 100),
         };
     }
+
+    /// <summary>A strip in seconds under a lamp that counts units, or the other way round: one is never the other.</summary>
+    internal static void Counted(DocumentField field, ExposureCount counts, string lamp, ProblemList problems)
+    {
+        var given = counts == ExposureCount.Seconds ? "units" : "seconds";
+        if (field[given].IsThere)
+        {
+            problems.Add(
+                $"This lamp counts {Names.Of(counts)}, and the reading is in {given}.", field[given].Path,
+                $"Give the reading in {Names.Of(counts)}, or say in {lamp} that the lamp counts {given}.");
+        }
+    }
 }

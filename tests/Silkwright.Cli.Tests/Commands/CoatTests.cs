@@ -52,10 +52,11 @@ public sealed class CoatTests : IDisposable
         Assert.Equal((0, ""), (made.ExitCode, made.Error));
         Assert.Empty(SchemaCheck.Faults("coat-experience.json", made.Document));
         Assert.Equal(2, (int)made.Document["shops"]!);
-        var predicted = await ShellRun.Of("coat", "predict", "--readings", House.Of("demo", "coat-readings.csv"), "--cases", House.Of("demo", "coat-cases.csv"), "--experience", path, "--json");
+        var predicted = await ShellRun.Of("coat", "predict", "--readings", House.Of("demo", "coat-readings.csv"), "--cases", House.Of("demo", "coat-cases.csv"), "--experience", House.Of("demo", "coat-experience.json"), "--json");
         Assert.Contains("elsewhere taught", predicted.Document["notes"]!.ToJsonString(), StringComparison.Ordinal);
         var plan = await ShellRun.Of("plan", House.Of("demo", "jobs", "phone-enquiry.json"), "--experience", path, "--json");
         Assert.Equal("measuredElsewhere", (string?)plan.Document["colours"]![0]!["coat"]!["eomUm"]!["ground"]);
+        Assert.Equal(2, (await ShellRun.Of("coat", "predict", "--readings", House.Of("demo", "coat-readings.csv"), "--cases", House.Of("demo", "coat-cases.csv"), "--experience", path)).ExitCode);
     }
 
     [Fact]
