@@ -15,6 +15,9 @@ public static class CoatExperienceReader
     private const int MostParts = 100_000;
     private const int MostReadings = 100_000_000;
 
+    /// <summary>No readings move a spread's ratio farther than this many times e from what is believed.</summary>
+    private const double MostMoved = 20;
+
     /// <summary>How far below nothing a computer's rounding may bring what is nothing.</summary>
     private const double Rounding = 1e-9;
 
@@ -63,7 +66,7 @@ public static class CoatExperienceReader
         if (effects.Distinct().Count() < count)
             problems.Add("One effect is there twice.", root["effects"].Path, "Take the file as it was made.");
         problems.ThrowIfAny();
-        if (!CanBe(experience))
+        if (!CanBe(experience) || !SpreadsCanBe(experience))
             problems.Add("No readings can have taught this: the numbers contradict each other.", where, "Take the file as it was made.");
         problems.ThrowIfAny();
         return experience;
@@ -100,6 +103,8 @@ public static class CoatExperienceReader
     private static bool CanBe(CoatExperience experience)
     {
         var count = experience.Effects.Count;
+        if (experience.Shops > experience.Readings || experience.Squares > experience.Readings * InputLimits.MostEomUm * InputLimits.MostEomUm)
+            return false;
         if (count == 0)
             return true;
         var all = Matrix<double>.Build.Dense(count + 1, count + 1, (i, j) =>
@@ -107,4 +112,8 @@ public static class CoatExperienceReader
         var least = all.Evd(Symmetricity.Symmetric).EigenValues.Min(value => value.Real);
         return least >= -Rounding * Math.Max(1, all.Diagonal().AbsoluteMaximum());
     }
+
+    /// <summary>What is believed of each spread once this is known stays within what a computer, and a shop, can be.</summary>
+    private static bool SpreadsCanBe(CoatExperience experience) => CoatLevels.Terms.Where(term => !term.Shared)
+        .All(term => Math.Abs(Math.Log(experience.Believed(term.Name, term.Prior).Ratio / term.Prior.Ratio)) <= MostMoved);
 }

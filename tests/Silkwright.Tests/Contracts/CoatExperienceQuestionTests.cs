@@ -63,6 +63,10 @@ public sealed class CoatExperienceQuestionTests
             new Action<JsonObject>[]
             {
                 file => file["squares"] = 0,
+                file => file["squares"] = 1e14,
+                file => file["shops"] = 5000,
+                file => file["spreads"]![0]!["pull"] = 1e12,
+                file => file["spreads"]![0]!["pull"] = -1e12,
                 file => file["effects"]![0]!["precision"]![0] = -5,
                 file => file["effects"]![0]!["precision"]!.AsArray().Add(1),
                 file => file["effects"]![0]!["name"] = "film of nobody",
