@@ -26,12 +26,12 @@ internal static class FullSizeBench
     {
         var film = FullSizeFilm.Drawn(Films, FullSizeFilm.HeightPx);
         Console.WriteLine($"One film of {FullSizeFilm.WidthPx} x {FullSizeFilm.HeightPx} px, CCITT G4, {new FileInfo(film).Length / 1e6:0.0} MB: halftones, lines and lettering. Each line a process of its own,");
-        Console.WriteLine("time from its start to its end; CPU is all its threads together.");
+        Console.WriteLine("time from its start to its end, the quicker of two; CPU is all its threads together.");
         Console.WriteLine();
         Console.WriteLine($"{"what",-58}{"s",8}{"CPU, s",9}{"MiB",7}");
-        var count = await OwnAsync("film-count", film);
+        var count = await QuickerAsync("film-count", film);
         Tell("read, coverage, components of image and gap", count[0], count[2], count[3]);
-        var whole = await OwnAsync("film-measure", film);
+        var whole = await QuickerAsync("film-measure", film);
         Tell("everything", whole[0], whole[2], whole[3]);
         var small = FullSizeFilm.Drawn(Films, Heights[0]);
         var stages = (await ProgramRun.OfAsync(Environment.ProcessPath!, "film-stages", small, film)).Output.Trim().Split(' ');
@@ -117,6 +117,12 @@ internal static class FullSizeBench
         Console.WriteLine();
         Console.WriteLine(Say($"The six openings behind the widths of the image alone, OpenCV: {seconds:0} s and {mib:0} MiB for the film of full size, from {FullSizeFilm.WidthPx} x {ThinCropRows} px by area."));
         Console.WriteLine(Say($"Everything, ours: {whole[0]} s and {whole[3]} MiB; ratio {seconds / Number(whole[0]):0}, of memory {mib / Number(whole[3]):0}."));
+    }
+
+    private static async Task<string[]> QuickerAsync(string what, string film)
+    {
+        var (one, other) = (await OwnAsync(what, film), await OwnAsync(what, film));
+        return Number(one[0]) <= Number(other[0]) ? one : other;
     }
 
     private static async Task<string[]> OwnAsync(string what, string film) =>

@@ -24,6 +24,7 @@ public static class WindowDocument
         var suffix = window.Counts == ExposureCount.Seconds ? "Seconds" : "Units";
         document[$"least{suffix}"] = DocumentJson.Of(window.Least);
         document.AddIfThere($"aim{suffix}", window.Aim is { } aim ? DocumentJson.Of(aim) : null);
+        document["openChancePercent"] = window.OpenChancePercent;
         document.AddIfThere("aimChancePercent", window.AimChancePercent);
         document.AddIfThere("middleChancePercent", window.MiddleChancePercent);
         document.AddIfThere("aimBecause", window.AimBecause);

@@ -27,6 +27,13 @@ internal readonly record struct EdgeCurve
     /// <summary>At every share the nearer of two.</summary>
     internal EdgeCurve NoFartherThan(EdgeCurve other) => new(Math.Min(at35Um, other.at35Um), Math.Min(at15Um, other.at15Um), Math.Min(at05Um, other.at05Um));
 
+    /// <summary>At every dose at least as far as another.</summary>
+    internal EdgeCurve NoNearerThan(EdgeCurve other)
+    {
+        var at15 = Math.Max(at15Um, other.at15Um);
+        return new(Math.Max(at35Um, other.at35Um), at15, Math.Max(Math.Max(at05Um, other.at05Um), at15 + (other.at05Um - other.at15Um)));
+    }
+
     /// <summary>The curve of an image whose edge is itself unsharp: the shares of light across the edge, averaged over a normal spot.</summary>
     /// <param name="deviationUm">Of the spot. [µm]</param>
     internal EdgeCurve Blurred(double deviationUm)

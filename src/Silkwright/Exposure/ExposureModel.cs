@@ -1,3 +1,4 @@
+using MathNet.Numerics.Distributions;
 using Silkwright.Estimates;
 
 namespace Silkwright.Exposure;
@@ -44,6 +45,7 @@ public static class ExposureModel
             AimChancePercent = 100 * aim?.Chance,
             MiddleChancePercent = 100 * aim?.MiddleChance,
             AimBecause = aim?.Because,
+            OpenChancePercent = 100 * Normal.CDF(wall, Math.Sqrt(belief.RoomVariance), belief.Room),
             LatitudeStops = stops,
             LatitudeSteps = stops * Math.Log10(2) / StepWedge.UsualDensityPerStep,
             FinestHeldUm = FinestHeld(inputs, aimOver, belief.Room - prior.Room, grounds.Most),

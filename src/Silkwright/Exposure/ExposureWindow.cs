@@ -26,6 +26,9 @@ public sealed record ExposureWindow
     /// <summary>Why the aim lies where it does, in a sentence; none where there is no aim.</summary>
     public string? AimBecause { get; init; }
 
+    /// <summary>Chance that there is a window at all: that the least lies below the most, with all that is not known. [%]</summary>
+    public required double OpenChancePercent { get; init; }
+
     /// <summary>log2(most / least); below 0 when no time works. [stops]</summary>
     public required double LatitudeStops { get; init; }
 

@@ -83,22 +83,25 @@ internal sealed class StencilLight
         if (isDyed)
             there = there with { ThreadAbsorptionPerCm = threadsPerCm };
         var (inside, usualInside) = (SurfaceRange.Inside(here), SurfaceRange.Inside(there));
-        var surface = LightSurface.Usual;
-        var (print, at35Um, at15Um, at05Um) = surface.Edge(inside);
-        var (through, usualThrough) = (LogThrough(here, inside), LogThrough(there, usualInside));
-        return told[key] = new(
-            usualThrough - through, print - through - surface.LogPrint(usualInside) + usualThrough,
-            isDyed ? new EdgeCurve(at35Um, at15Um, at05Um) : NoFartherThanWhite(new(at35Um, at15Um, at05Um), here));
+        var (print, edge) = EdgeOf(inside);
+        if (!isDyed)
+            (print, edge) = BesideDyed(print, edge, EdgeOf(SurfaceRange.Inside(here with { ThreadAbsorptionPerCm = CoatOptics.ThreadAbsorption(dyed: true).Value })));
+        var (through, usualThrough) = (LogThrough(here, coat), LogThrough(there, coat));
+        return told[key] = new(usualThrough - through, print - through - LightSurface.Usual.LogPrint(usualInside) + usualThrough, edge);
+    }
+
+    private static (double LogPrint, EdgeCurve Edge) EdgeOf(SurfacePlace inside)
+    {
+        var (print, at35Um, at15Um, at05Um) = LightSurface.Usual.Edge(inside);
+        return (print, new EdgeCurve(at35Um, at15Um, at05Um));
     }
 
     /// <summary>
-    /// Clear threads, as fitted, carry light so far that no shop would print on coarse white mesh: the trade's word is held to instead. docs/engines/exposure.md, "Calibration".
+    /// Clear threads send more light back and farther than dyed ones, never less, whatever the fit is out by. As fitted they carry it so far that no shop would print on coarse white mesh: there the
+    /// trade's word is held to instead. docs/engines/exposure.md, "Calibration".
     /// </summary>
-    private static EdgeCurve NoFartherThanWhite(EdgeCurve white, SurfacePlace here)
-    {
-        var (_, at35Um, at15Um, at05Um) = LightSurface.Usual.Edge(SurfaceRange.Inside(here with { ThreadAbsorptionPerCm = CoatOptics.ThreadAbsorption(dyed: true).Value }));
-        return white.NoFartherThan(new EdgeCurve(at35Um, at15Um, at05Um).Times(CoatOptics.WhiteOverDyedUndercut));
-    }
+    private static (double LogPrint, EdgeCurve Edge) BesideDyed(double logPrint, EdgeCurve white, (double LogPrint, EdgeCurve Edge) dyed) =>
+        (Math.Max(logPrint, dyed.LogPrint), white.NoFartherThan(dyed.Edge.Times(CoatOptics.WhiteOverDyedUndercut)).NoNearerThan(dyed.Edge));
 
     private SurfacePlace Place(double stencilUm, double penetrationUm, double scatteringPerCm, double threadsPerCm, double gapUm) => place with
     {
@@ -109,6 +112,16 @@ internal sealed class StencilLight
         GapUm = gapUm,
     };
 
-    private static double LogThrough(SurfacePlace place, SurfacePlace inside) =>
-        LightSurface.Usual.LogThroughWorst(inside) - Math.Max(0, place.AbsorptionLengths - inside.AbsorptionLengths);
+    /// <summary>Each thickness is asked with the absorption that is its own, so that a coat that bleaches lets no more light through where it is thicker.</summary>
+    private static double LogThrough(SurfacePlace place, CureLaw coat)
+    {
+        var told = Math.Min(place.PrintSideUm, SurfaceRange.MostPrintSideUm);
+        return LightSurface.Usual.LogThroughWorst(told, Of) - Math.Max(0, place.AbsorptionLengths - Of(told).AbsorptionLengths);
+
+        SurfacePlace Of(double printSideUm)
+        {
+            var stencilUm = (place.ThicknessPerThread * place.ThreadUm) + printSideUm;
+            return place with { PrintSideUm = printSideUm, CoatAbsorptionPerCm = PerCmAndUm / coat.LengthUm(Math.Max(LeastStencilUm, stencilUm)) };
+        }
+    }
 }

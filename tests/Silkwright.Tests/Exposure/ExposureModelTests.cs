@@ -1,4 +1,5 @@
 using CsCheck;
+using Silkwright.Contracts;
 using Silkwright.Emulsion;
 using Silkwright.Estimates;
 using Silkwright.Exposure;
@@ -32,6 +33,15 @@ public class ExposureModelTests
             && window.Least.High >= 3 * window.Least.Low
             && window.Least.Ground == Ground.CommonPractice
             && window.Notes.Any(note => note.Text.Contains("step test", StringComparison.Ordinal));
+    });
+
+    /// <summary>A window is as likely as not where its ends meet, and a closed one is told with the chance that it is open after all.</summary>
+    [Fact]
+    public void A_window_is_told_with_the_chance_that_there_is_one() => Gen.Select(ExposureCases.Any, Gen.Double[40, 300]).Sample((exposure, line) =>
+    {
+        var window = ExposureModel.Window(exposure with { FinestLineUm = line });
+        return (window.Aim is null) == (window.OpenChancePercent <= 50) && window.OpenChancePercent is >= 0 and <= 100
+            && AimWords.Of(window).Contains(window.Aim is null ? "some exposure does both after all" : "does both in about", StringComparison.Ordinal);
     });
 
     /// <summary>Dose that still works: diazo −15/+60 %, dual-cure −15/+40 %, photopolymer −10/+20 %. Common practice, no source.</summary>

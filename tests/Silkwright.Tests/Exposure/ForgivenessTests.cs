@@ -11,6 +11,7 @@ public class ForgivenessTests
         Least = Estimate.Exact(least, Ground.Model),
         Most = Estimate.Exact(most, Ground.Model),
         Aim = Estimate.Exact(aim, Ground.Model),
+        OpenChancePercent = most > least ? 100 : 0,
         LatitudeStops = Math.Log2(most / least),
         LatitudeSteps = 0,
         FinestHeldUm = Estimate.Exact(100, Ground.Model),

@@ -80,6 +80,7 @@ internal static class SamplePlans
             Least = new Estimate(24, 18, 32, Ground.Model),
             Aim = new Estimate(34, 25, 46, Ground.Model),
             Most = new Estimate(51, 39, 68, Ground.Model),
+            OpenChancePercent = 96,
             LatitudeStops = 1.09,
             LatitudeSteps = 2.18,
             FinestHeldUm = new Estimate(91, 70, 120, Ground.Model),

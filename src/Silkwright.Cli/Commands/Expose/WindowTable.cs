@@ -24,8 +24,7 @@ internal static class WindowTable
         Prose.Write(console, "", window.Aim is { } aim
             ? $"Aim at {unit.Write(aim)} ({Figures.Interval(aim)}); the wedge should show step {Figures.Plain(window.SolidStepAtAim ?? StepWedge.UsualSolidStep, 0)} solid. The window is {Figures.Plain(window.LatitudeStops)} stops wide."
             : "No exposure cures through and still holds the detail.");
-        if (AimWords.Of(window) is { Length: > 0 } worth)
-            Prose.Write(console, "", worth);
+        Prose.Write(console, "", AimWords.Of(window));
         foreach (var line in ExposurePicture.Lines(window, unit))
             console.WriteLine($"  {line}");
         new Sheet()

@@ -1,4 +1,5 @@
 using Silkwright.Cli.Printing;
+using Silkwright.Contracts;
 using Silkwright.Estimates;
 using Silkwright.Exposure;
 using Silkwright.Life;
@@ -128,7 +129,7 @@ internal sealed class ColourTable(ColourPlan plan, int number, Job job, string c
         lines.Say($"Latitude {Figures.Plain(window.LatitudeStops)} stops, {Figures.Plain(window.LatitudeSteps)} steps of a 0.15 wedge{(window.SolidStepAtAim is { } step ? $"; last solid step at the aim about {step:0}" : "")}. Film density in ultraviolet at least {window.RequiredFilmDensityUv:0.0}.");
         lines.Figure("Finest line held", window.FinestHeldUm, ShownUnit.Micrometres);
         if (window.Aim is null)
-            lines.Say($"No exposure cures it and holds the detail. What would open a window: {string.Join("; ", window.OpensBy)}.");
+            lines.Say($"No exposure cures it and holds the detail. {AimWords.Of(window)} What would open a window: {string.Join("; ", window.OpensBy)}.");
     }
 
     private void WashOut()

@@ -76,14 +76,16 @@ public sealed class LightSurface
     /// <summary>
     /// Dose in the place that gets least, made to fall with every µm of coat on the print side: told at a few thicknesses, each no higher than the one before, straight between them. [natural log]
     /// </summary>
-    internal double LogThroughWorst(SurfacePlace inside)
+    /// <param name="printSideUm">Within the range. [µm]</param>
+    /// <param name="placeOf">The place of each thickness; what is outside the range takes the dose that its further absorption lengths leave.</param>
+    internal double LogThroughWorst(double printSideUm, Func<double, SurfacePlace> placeOf)
     {
-        var (before, at) = (LogWorst(inside with { PrintSideUm = PrintSides[0] }), 0);
+        var (before, at) = (LogWorst(placeOf(PrintSides[0])), 0);
         while (true)
         {
-            var next = Math.Min(before, LogWorst(inside with { PrintSideUm = PrintSides[at + 1] }));
-            if (inside.PrintSideUm <= PrintSides[at + 1])
-                return before + ((inside.PrintSideUm - PrintSides[at]) / (PrintSides[at + 1] - PrintSides[at]) * (next - before));
+            var next = Math.Min(before, LogWorst(placeOf(PrintSides[at + 1])));
+            if (printSideUm <= PrintSides[at + 1])
+                return before + ((printSideUm - PrintSides[at]) / (PrintSides[at + 1] - PrintSides[at]) * (next - before));
             (before, at) = (next, at + 1);
         }
     }
@@ -93,9 +95,10 @@ public sealed class LightSurface
 
     private double LogWorst(SurfacePlace place)
     {
+        var inside = SurfaceRange.Inside(place);
         Span<double> table = stackalloc double[SurfaceTerms.TableLength];
-        SurfaceTerms.Table(place, table);
-        return polynomials[SurfaceFigures.ThroughWorstAt].Of(table) + SurfaceBaseline.LogThrough(place);
+        SurfaceTerms.Table(inside, table);
+        return polynomials[SurfaceFigures.ThroughWorstAt].Of(table) + SurfaceBaseline.LogThrough(inside) - Math.Max(0, place.AbsorptionLengths - inside.AbsorptionLengths);
     }
 
     private static LightSurface Load() => SurfaceFile.Read(EmbeddedText.Read(Resource));
