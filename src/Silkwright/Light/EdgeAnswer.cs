@@ -8,9 +8,6 @@ public sealed record EdgeAnswer
     /// <summary>An assumed value is moved with this part of the photons: the same ones each time, so that chance moves little.</summary>
     private const int PhotonsPart = 8;
 
-    /// <summary>Standard errors to each side of a value that hold 90 %.</summary>
-    private const double ErrorsToSide = 1.645;
-
     public required EdgeAsked Asked { get; init; }
 
     public required StencilResult Result { get; init; }
@@ -85,7 +82,7 @@ public sealed record EdgeAnswer
     /// <summary>The value of all photons, with the moves of the part and chance added as squares.</summary>
     private static Estimate Around(Sampled figure, Propagated part)
     {
-        var (value, chance) = (part.Estimate.Value, ErrorsToSide * figure.StandardError);
+        var (value, chance) = (part.Estimate.Value, Estimate.UsualHalfWidth * figure.StandardError);
         var down = Math.Sqrt(Math.Pow(value - part.Estimate.Low, 2) + (chance * chance));
         var up = Math.Sqrt(Math.Pow(part.Estimate.High - value, 2) + (chance * chance));
         return new(figure.Value, figure.Value - down, figure.Value + up, part.Estimate.Ground);

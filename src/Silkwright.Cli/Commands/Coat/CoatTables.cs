@@ -28,7 +28,7 @@ internal static class CoatTables
         console.Write(table);
         var effects = new Table { Border = TableBorder.Simple }.AddColumns("lays otherwise than its like", "", "µm", "±");
         foreach (var effect in answer.Effects.OrderByDescending(effect => Math.Abs(effect.EomUm) / effect.StandardErrorUm).Take(MostEffects))
-            effects.AddRow(effect.Group.EscapeMarkup(), effect.Name.EscapeMarkup(), $"{(effect.EomUm < 0 ? "" : "+")}{Figures.Plain(effect.EomUm)}", Figures.Plain(1.645 * effect.StandardErrorUm));
+            effects.AddRow(effect.Group.EscapeMarkup(), effect.Name.EscapeMarkup(), $"{(effect.EomUm < 0 ? "" : "+")}{Figures.Plain(effect.EomUm)}", Figures.Plain(Estimate.UsualHalfWidth * effect.StandardErrorUm));
         if (answer.Effects.Count > 0)
             console.Write(effects);
         if (answer.RepeatabilityUm is { } repeats)
