@@ -40,12 +40,19 @@ public static class FilmDocument
     {
         foreach (var remark in film.Remarks)
             yield return new Note($"{film.File}: {remark}");
+        if (BareFilm.Words(film) is not null)
+        {
+            yield return new Note($"{film.File}: finestImage, finestGap and finestDot are left out: there is no artwork.");
+            yield break;
+        }
+
+        var outside = film.Halftones.Count > 0 ? " outside the halftones" : "";
         if (film.FinestImage is null)
-            yield return new Note($"{film.File}: finestImage is left out: nothing narrow prints outside the halftones.");
+            yield return new Note($"{film.File}: finestImage is left out: nothing narrow prints{outside}.");
         if (film.FinestGap is null)
-            yield return new Note($"{film.File}: finestGap is left out: no narrow gap outside the halftones.");
+            yield return new Note($"{film.File}: finestGap is left out: no narrow gap{outside}.");
         if (film.FinestDot is null)
-            yield return new Note($"{film.File}: finestDot is left out: no isolated dot outside the halftones.");
+            yield return new Note($"{film.File}: finestDot is left out: no isolated dot{outside}.");
     }
 
     private static IEnumerable<Note> TogetherNotes(int films, FilmsTogether together)

@@ -4,11 +4,14 @@ using Silkwright.Mesh;
 
 namespace Silkwright.Plans;
 
-/// <summary>What a film demands, in one sentence.</summary>
+/// <summary>What a film demands, in one sentence; of a film without artwork, that and what to do.</summary>
 public static class FilmWords
 {
     /// <summary>Halftones told; the others are counted.</summary>
     private const int ZonesTold = 3;
+
+    /// <summary>Less would read as nothing. [%]</summary>
+    private const double LeastTold = 0.1;
 
     /// <summary>The sentence.</summary>
     /// <param name="film">The film.</param>
@@ -20,24 +23,27 @@ public static class FilmWords
         ArgumentNullException.ThrowIfNull(film);
         ArgumentNullException.ThrowIfNull(length);
         ArgumentNullException.ThrowIfNull(place);
-        var parts = new List<string> { Finest("line", film.FinestImage, length, place), Finest("gap", film.FinestGap, length, place) };
+        if (BareFilm.Words(film) is { } bare)
+            return bare;
+        var outside = film.Halftones.Count > 0 ? " outside the halftones" : "";
+        var parts = new List<string> { Finest("line", film.FinestImage), Finest("gap", film.FinestGap) };
         if (mesh is not null)
             parts.Add(Against(FilmOnMesh.Of(film, mesh), length));
         parts.AddRange(film.Halftones.Take(ZonesTold).Select(zone =>
             Say($"{zone.RulingLpi:0.#} lpi at {zone.AngleDegrees:0.#} degrees, {zone.TonePercentMin:0.#} to {zone.TonePercentMax:0.#} %")));
         if (film.Halftones.Count > ZonesTold)
             parts.Add(Say($"{film.Halftones.Count - ZonesTold} more halftones"));
-        parts.Add(Say($"prints {film.CoveragePercent:0.#} % of its area"));
+        parts.Add(film.CoveragePercent < LeastTold ? Say($"prints less than {LeastTold} % of its area") : Say($"prints {film.CoveragePercent:0.#} % of its area"));
         var text = string.Join("; ", parts) + ".";
         return char.ToUpperInvariant(text[0]) + text[1..];
-    }
 
-    private static string Finest(string what, FinestFeature? finest, Func<double, string> length, Func<double, string> place) => finest switch
-    {
-        null => $"no narrow {what} outside the halftones",
-        { Places: [var first, ..] } => $"finest {what} {length(finest.WidthUm)} at ({place(first.XMm)}, {place(first.YMm)})",
-        _ => $"finest {what} {length(finest.WidthUm)}",
-    };
+        string Finest(string what, FinestFeature? finest) => finest switch
+        {
+            null => $"no narrow {what}{outside}",
+            { Places: [var first, ..] } => $"finest {what} {length(finest.WidthUm)} at ({place(first.XMm)}, {place(first.YMm)})",
+            _ => $"finest {what} {length(finest.WidthUm)}",
+        };
+    }
 
     private static string Against(FilmOnMesh on, Func<double, string> length)
     {

@@ -22,7 +22,7 @@ internal static class FilmsCheck
     private static FilmsTogether Of(IReadOnlyList<JobSheet> sheets)
     {
         var films = sheets.Select(sheet => sheet.Film).ToArray();
-        var remarks = new List<string>();
+        List<string> remarks = [.. films.Distinct().Select(film => (film.File, Bare: BareFilm.Words(film))).Where(film => film.Bare is not null).Select(film => $"{film.File}: {film.Bare}")];
         var sameSize = Alike(films, film => (film.WidthPx, film.HeightPx, film.Dpi));
         if (sameSize == false)
             remarks.Add("The films differ in size: " + List(films, film => Say($"{film.File} {film.WidthMm:0.0} x {film.HeightMm:0.0} mm, {film.WidthPx} x {film.HeightPx} px")) + ". Separations of one job usually agree to the pixel: output the odd one again with the same page.");

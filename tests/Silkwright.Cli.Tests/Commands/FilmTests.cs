@@ -66,6 +66,23 @@ public sealed class FilmTests : IDisposable
         Assert.Contains("% of its area.", text, StringComparison.Ordinal);
     }
 
+    /// <summary>Squares of 0.06 mm are 1.4 px of 600 dpi: no more than 2 x 2 px each, 4 px, wherever they lie on the grid; 30 stand clear of each other.</summary>
+    [Fact]
+    public async Task A_film_of_specks_alone_is_told_as_that()
+    {
+        var drawing = folder.Write("dust.json", """{"name": "dust", "widthMm": 60, "heightMm": 40, "dpi": 600, "films": [{"file": "dust.tif", "shapes": [{"rect": [5, 10, 0.06, 0.06], "repeat": [30, 1.7, 0.3]}]}]}""");
+        _ = FilmMaker.DrawAll(drawing, folder.Path, null, TestContext.Current.CancellationToken);
+        string[] asked = ["film", Path.Combine(folder.Path, "dust.tif"), "--mesh", "61/cm,64um"];
+        var text = string.Join(' ', (await ShellRun.Of(asked)).Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains("Nothing but 30 specks of four pixels or fewer is on this film: there is no artwork. Look at the file", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("narrow", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("can hold", text, StringComparison.Ordinal);
+        var run = await ShellRun.Of([.. asked, Films[0], "--json"]);
+        Assert.Empty(SchemaCheck.Faults("film.json", run.Document));
+        Assert.StartsWith("Nothing but 30 specks", (string?)run.Document["films"]![0]!["words"], StringComparison.Ordinal);
+        Assert.StartsWith("dust.tif: Nothing but 30 specks", (string?)run.Document["job"]!["remarks"]![0], StringComparison.Ordinal);
+    }
+
     /// <summary>A triangle with corners at (15, 10), (35, 10) and (15, 32) mm: at (20, 14) mm it is wider than 254 px of 600 dpi, 10.75 mm; its inscribed circle is 12.3 mm across.</summary>
     [Fact]
     public async Task A_spot_is_told_with_its_width()

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Silkwright.Artwork;
+using Silkwright.Contracts;
 using Silkwright.Mesh;
 using Silkwright.Plans;
 
@@ -48,7 +49,27 @@ public class FilmWordsTests
 
     [Fact]
     public void A_film_of_nothing_narrow_says_so() =>
-        Assert.StartsWith("No narrow line outside the halftones; no narrow gap", Words(Film with { FinestImage = null, FinestGap = null }, null), StringComparison.Ordinal);
+        Assert.StartsWith("No narrow line outside the halftones; no narrow gap outside", Words(Film with { FinestImage = null, FinestGap = null }, null), StringComparison.Ordinal);
+
+    [Fact]
+    public void Where_there_is_no_halftone_none_is_spoken_of() =>
+        Assert.Equal("No narrow line; no narrow gap; prints less than 0.1 % of its area.", Words(Film with { FinestImage = null, FinestGap = null, Halftones = [], CoveragePercent = 0.04 }, null));
+
+    [Theory]
+    [InlineData(0, 1, 1200, 0, "Nothing but 1\u202f200 specks of four pixels or fewer is on this film: there is no artwork. Look at the file")]
+    [InlineData(0, 1, 1, 0, "Nothing but 1 speck of four pixels or fewer is on this film")]
+    [InlineData(0, 1, 0, 0, "Nothing prints anywhere on this film: there is no artwork. Look at the file")]
+    [InlineData(1, 0, 0, 3, "All of this film prints but for 3 specks of four pixels or fewer: there is no artwork. Look at the file")]
+    [InlineData(1, 0, 0, 0, "All of this film prints: there is no artwork. Look at the file")]
+    public void A_film_without_artwork_is_told_as_that_with_what_to_do_and_before_anything_is_coated(long image, long gap, long imageSpecks, long gapSpecks, string says)
+    {
+        var bare = Film with { FinestImage = null, FinestGap = null, Halftones = [], Components = new FilmCounts(image, gap), Specks = new FilmCounts(imageSpecks, gapSpecks) };
+        var words = Words(bare, WovenMesh.Of(new MeshFabric(61, 64)));
+        Assert.StartsWith(says, words, StringComparison.Ordinal);
+        Assert.DoesNotContain("can hold", words, StringComparison.Ordinal);
+        Assert.Equal($"a.tif: {words}", FilmDocument.Together([Film, bare]).Remarks[0]);
+        Assert.DoesNotContain(FilmDocument.Together([Film, Film]).Remarks, remark => remark.Contains("no artwork", StringComparison.Ordinal));
+    }
 
     private static string Words(FilmMeasurement film, WovenMesh? mesh) => FilmWords.Of(
         film, mesh, um => (um / 1000).ToString("0.00", CultureInfo.InvariantCulture) + " mm", mm => mm.ToString("0.0", CultureInfo.InvariantCulture));

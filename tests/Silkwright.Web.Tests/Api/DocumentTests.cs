@@ -187,6 +187,7 @@ public sealed class DocumentTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.True((bool?)document["job"]!["sameSize"]);
         Assert.True((bool?)document["job"]!["fitsFrame"]);
         Assert.Equal(0, (int)document["films"]![0]!["finerThanMesh"]!["lines"]!);
+        Assert.StartsWith("Nothing prints anywhere on this film: there is no artwork.", (string?)document["films"]![0]!["words"], StringComparison.Ordinal);
         Assert.Empty(Directory.GetFiles(web.FilmsFolder));
     }
 

@@ -78,6 +78,40 @@ public sealed class FilmPlacesTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.Contains("There is no film at 80, 10 mm.", off, StringComparison.Ordinal);
     }
 
+    /// <summary>A pixel of the page in the middle of every tenth of its side: 81 specks.</summary>
+    [Fact]
+    public async Task The_jobs_page_tells_that_a_film_is_bare_wherever_it_opens()
+    {
+        var path = Path.Combine(Path.GetTempPath(), $"silkwright-dust-{Guid.NewGuid():N}.tif");
+        FilmTiffWriter.Write(path, 1000, 1000, 600, (top, rows, strip) =>
+        {
+            for (var at = 100; at < 1000; at += 100)
+            {
+                for (var y = 0; y < rows; y++)
+                    strip[at, y] = (top + y) % 100 == 0 && top + y > 0;
+            }
+        });
+        await using (var content = File.OpenRead(path))
+        {
+            var film = await web.Store.Films.AddAsync(content, "dust.tif", "Ada", Cancel);
+            using var body = new StringContent("""{"id": "dust", "person": "Ada", "job": {"name": "Dust", "run": 50, "colours": [{"ink": "plastisol", "film": "dust.tif"}]}}""", System.Text.Encoding.UTF8, "application/json");
+            _ = (await web.Browser.PostAsync("/api/jobs", body, Cancel)).EnsureSuccessStatusCode();
+            await web.Store.Jobs.AttachFilmAsync("dust", "dust.tif", film.Hash, "Ada", Cancel);
+        }
+
+        File.Delete(path);
+        var page = "";
+        for (var wait = 0; wait < 100 && !page.Contains("id=\"bench\"", StringComparison.Ordinal); wait++)
+        {
+            await Task.Delay(200, Cancel);
+            page = WebUtility.HtmlDecode(await web.Browser.GetStringAsync("/jobs/dust", Cancel));
+        }
+
+        Assert.Contains("dust.tif: Nothing but 81 specks of four pixels or fewer is on this film", page, StringComparison.Ordinal);
+        page = WebUtility.HtmlDecode(await web.Browser.GetStringAsync("/jobs/dust?station=film", Cancel));
+        Assert.Contains("<p>Nothing but 81 specks of four pixels or fewer is on this film: there is no artwork. Look at the file", page, StringComparison.Ordinal);
+    }
+
     /// <summary>Two pages of an inch square: on the first a square of half an inch, on the second an upright bar of a tenth, 2540 µm. Needs pdftoppm, as a shop does that sends PDFs.</summary>
     [Fact]
     public async Task A_page_of_a_pdf_is_chosen_when_it_is_uploaded_and_kept_with_the_job()
