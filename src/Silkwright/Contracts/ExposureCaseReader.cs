@@ -7,7 +7,6 @@ namespace Silkwright.Contracts;
 public static class ExposureCaseReader
 {
     private static readonly string[] Needed = ["mesh", "emulsion", "lamp"];
-    private static readonly Estimate UsualEomUm = new(8, 3, 15, Ground.CommonPractice);
 
     /// <param name="json">The document.</param>
     /// <param name="where">The file's name, for messages.</param>
@@ -39,7 +38,7 @@ public static class ExposureCaseReader
         var on = root["on"].Date();
         root.RefuseSlips();
         problems.ThrowIfAny();
-        var over = value is { } given ? new Estimate(given, low ?? given, high ?? given, Ground.MeasuredHere) : UsualEomUm;
+        var over = value is { } given ? new Estimate(given, low ?? given, high ?? given, Ground.MeasuredHere) : StripCoat.EomUm(tests);
         return new ExposureCase
         {
             Mesh = fabric,

@@ -14,7 +14,7 @@ public static class ExposureQuestion
     public static readonly QuantityField Thread = MeshQuestion.Thread with { Required = false, Meaning = "thread diameter; two fifths of the pitch when not given" };
     public static readonly ChoiceField Dye = ChoiceField.Of<MeshDye>("mesh-colour", "colour of the mesh; white when not given");
 
-    public static readonly QuantityField Eom = new("eom", QuantityKind.Thickness, "dry emulsion over mesh; 3 to 15 um when not given")
+    public static readonly QuantityField Eom = new("eom", QuantityKind.Thickness, "dry emulsion over mesh; as measured on the strips, or 3 to 15 um, when not given")
     {
         Sample = "8um",
         Least = 0,
@@ -42,7 +42,6 @@ public static class ExposureQuestion
     private const double UmPerCm = 10_000;
     private const double UsualCountPerCm = 120;
     private const double UsualThreadPerPitch = 0.4;
-    private static readonly Estimate UsualEomUm = new(8, 3, 15, Ground.CommonPractice);
 
     public static IReadOnlyList<QuestionField> Fields => [Lamp, Family, Count, Thread, Dye, Eom, Line, Gap, Distance, Hours, Counts, Way, Spot, Peak];
 
@@ -89,9 +88,10 @@ public static class ExposureQuestion
         Assume(family is null, "The family of the emulsion is not told: dual-cure is taken.");
         Assume(count is null, "The mesh is not told: 120 threads to the centimetre are taken.");
         Assume(dye is null, "The mesh is taken as white.");
-        Assume(eom is null, "Emulsion over mesh is not told: 8 µm, 3 to 15, is taken.");
+        if (eom is null)
+            notes.Add(StripCoat.Told(strips));
         var fabric = new MeshFabric(perCm, thread ?? (UsualThreadPerPitch * UmPerCm / perCm), dye == MeshDye.Dyed);
-        var over = eom ?? UsualEomUm;
+        var over = eom ?? StripCoat.EomUm(strips);
         return new ExposureCase
         {
             Mesh = fabric,

@@ -1,4 +1,3 @@
-using Silkwright.Estimates;
 using Silkwright.Exposure;
 
 namespace Silkwright.Plans;
@@ -6,9 +5,6 @@ namespace Silkwright.Plans;
 /// <summary>The step tests that a shop has made, one emulsion on one lamp and mesh at a time.</summary>
 public static class ShopStepTests
 {
-    /// <summary>Emulsion over mesh where no strip's was measured: between a thin coat and one for garments. Common practice, no source. [µm]</summary>
-    private static readonly Estimate UsualEomUm = new(8, 3, 15, Ground.CommonPractice);
-
     /// <summary>Every combination that has tests, the most tested first.</summary>
     public static IReadOnlyList<ExposureCase> Of(Shop shop, DateOnly? on) =>
     [
@@ -28,8 +24,8 @@ public static class ShopStepTests
         var fabric = first.Mesh ?? (shop.Meshes.Count > 0 ? shop.Meshes[0] : null);
         if (emulsion is null || lamp is null || fabric is null)
             return null;
-        var measured = readings.Select(reading => reading.Test.EomUm).OfType<double>().ToArray();
-        var eom = measured.Length > 0 ? Estimate.Within(measured.Average(), 0.1, Ground.MeasuredHere) : UsualEomUm;
+        StepTest[] tests = [.. readings.Select(reading => reading.Test)];
+        var eom = StripCoat.EomUm(tests);
         return new ExposureCase
         {
             Mesh = fabric,
@@ -38,7 +34,7 @@ public static class ShopStepTests
             Emulsion = emulsion,
             Lamp = lamp,
             Film = shop.Film,
-            Tests = [.. readings.Select(reading => reading.Test)],
+            Tests = tests,
             On = on,
         };
     }
