@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using Silkwright.Artwork;
 using Silkwright.Film.Measuring;
 using Silkwright.Film.Pictures;
 using Silkwright.Film.Places;
@@ -14,6 +15,9 @@ internal static class TilesBench
 
     /// <summary>Tiles of each level that are timed, and spots; all over the film.</summary>
     private const int Looks = 40;
+
+    /// <summary>A coarse ruling of the trade: the finer it is, the less of the film is searched about a spot. [1/in]</summary>
+    private const double RulingLpi = 45;
 
     /// <summary>The pass over the film [s], the slowest and the median tile and spot [ms], peak memory [MiB], bytes kept beside the film [MB].</summary>
     public static void Look(string path)
@@ -35,9 +39,15 @@ internal static class TilesBench
 
             using (var film = tiles.Open())
             {
-                var mmPerPx = 25.4 / film.Header.Dpi;
+                var (header, mmPerPx) = (film.Header, 25.4 / film.Header.Dpi);
+
+                // As if the box about a halftone were the whole film: wherever it is narrow, its surroundings are searched for one.
+                HalftoneZone everywhere = new()
+                {
+                    XMm = 0, YMm = 0, WidthMm = header.WidthPx * mmPerPx, HeightMm = header.HeightPx * mmPerPx, RulingLpi = RulingLpi, AngleDegrees = 0, TonePercentMin = 0, TonePercentMax = 100, CutDots = 0,
+                };
                 for (var look = 0; look < Looks; look++)
-                    spots.Add(Milliseconds(() => _ = tiles.At(random.Next(film.Header.WidthPx) * mmPerPx, random.Next(film.Header.HeightPx) * mmPerPx, CancellationToken.None)));
+                    spots.Add(Milliseconds(() => _ = tiles.At(random.Next(header.WidthPx) * mmPerPx, random.Next(header.HeightPx) * mmPerPx, [everywhere], CancellationToken.None)));
             }
 
             using var self = Process.GetCurrentProcess();

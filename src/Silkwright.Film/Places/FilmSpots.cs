@@ -16,15 +16,16 @@ public static class FilmSpots
     /// <param name="film">An open film.</param>
     /// <param name="xMm">From the film's left edge. [mm]</param>
     /// <param name="yMm">From the film's top edge. [mm]</param>
+    /// <param name="zones">The film's halftones; empty where they are not known, and then none is told.</param>
     /// <param name="cancel">Stops the work.</param>
     /// <exception cref="InputProblemException">The spot is not on the film, or the film is damaged there.</exception>
-    public static FilmSpot At(IFilmSource film, double xMm, double yMm, CancellationToken cancel)
+    public static FilmSpot At(IFilmSource film, double xMm, double yMm, IReadOnlyList<HalftoneZone> zones, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(film);
+        ArgumentNullException.ThrowIfNull(zones);
         var header = film.Header;
         var mmPerPx = 25.4 / header.Dpi;
-        if (!(xMm >= 0 && yMm >= 0 && xMm <= header.WidthPx * mmPerPx && yMm <= header.HeightPx * mmPerPx))
-            throw NotOnFilm(header, xMm, yMm);
+        ThrowIfOff(header, xMm, yMm);
         var (x, y) = (Pixel(xMm / mmPerPx, header.WidthPx), Pixel(yMm / mmPerPx, header.HeightPx));
         var reach = LocalWidth.ReachPx + SpeckReachPx;
         var (left, top) = (Math.Max(0, x - reach), Math.Max(0, y - reach));
@@ -41,6 +42,7 @@ public static class FilmSpots
             WidthUm = width.WidthPx * mmPerPx * 1000,
             PixelUm = mmPerPx * 1000,
             IsWidest = width.IsWidest,
+            IsInHalftone = NearbyHalftone.Holds(film, x, y, width.WidthPx, zones, cancel),
             DiscXMm = (left + width.CentreX) * mmPerPx,
             DiscYMm = (top + width.CentreY) * mmPerPx,
         };
@@ -48,10 +50,18 @@ public static class FilmSpots
 
     /// <summary>The same for a film that is not open.</summary>
     /// <exception cref="InputProblemException">The film cannot be read, or the spot is not on it.</exception>
-    public static FilmSpot At(string path, FilmOptions options, double xMm, double yMm, CancellationToken cancel)
+    public static FilmSpot At(string path, FilmOptions options, double xMm, double yMm, IReadOnlyList<HalftoneZone> zones, CancellationToken cancel)
     {
         using var film = FilmFile.Open(path, options);
-        return At(film, xMm, yMm, cancel);
+        return At(film, xMm, yMm, zones, cancel);
+    }
+
+    /// <summary>Whether the spot is on the film, by its size alone: told before anybody waits for its measuring.</summary>
+    /// <exception cref="InputProblemException">The film cannot be opened, or the spot is not on it.</exception>
+    public static void ThrowIfOff(string path, FilmOptions options, double xMm, double yMm)
+    {
+        using var film = FilmFile.Open(path, options);
+        ThrowIfOff(film.Header, xMm, yMm);
     }
 
     private static void TakeOutSpecks(PackedBitmap window, CancellationToken cancel)
@@ -64,10 +74,15 @@ public static class FilmSpots
 
     private static int Pixel(double place, int size) => Math.Min(size - 1, (int)place);
 
-    private static InputProblemException NotOnFilm(FilmHeader header, double xMm, double yMm) => new(new Problem(
-        Say($"There is no film at {xMm:0.###}, {yMm:0.###} mm."),
-        "the place",
-        Say($"It is {header.WidthPx * 25.4 / header.Dpi:0.#} mm wide and {header.HeightPx * 25.4 / header.Dpi:0.#} mm high; places are counted from its top left.")));
+    private static void ThrowIfOff(FilmHeader header, double xMm, double yMm)
+    {
+        var (widthMm, heightMm) = (header.WidthPx * 25.4 / header.Dpi, header.HeightPx * 25.4 / header.Dpi);
+        if (!(xMm >= 0 && yMm >= 0 && xMm <= widthMm && yMm <= heightMm))
+        {
+            throw new InputProblemException(new Problem(
+                Say($"There is no film at {xMm:0.###}, {yMm:0.###} mm."), "the place", Say($"It is {widthMm:0.#} mm wide and {heightMm:0.#} mm high; places are counted from its top left.")));
+        }
+    }
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -47,12 +47,12 @@ public sealed class FilmTiles
     /// <summary>The film, to be read from any row on at little cost.</summary>
     public IFilmSource Open() => isRepacked ? new RepackedFilm(rowsPath, header) : FilmFile.Open(filmPath, options);
 
-    /// <summary>What is at a spot, from the film's top left. [mm]</summary>
+    /// <summary>What is at a spot, from the film's top left [mm]; the film's halftones where they are known.</summary>
     /// <exception cref="Silkwright.Estimates.InputProblemException">The spot is not on the film.</exception>
-    public FilmSpot At(double xMm, double yMm, CancellationToken cancel)
+    public FilmSpot At(double xMm, double yMm, IReadOnlyList<HalftoneZone> zones, CancellationToken cancel)
     {
         using var film = Open();
-        return FilmSpots.At(film, xMm, yMm, cancel);
+        return FilmSpots.At(film, xMm, yMm, zones, cancel);
     }
 
     /// <summary>One tile as PNG, grey by coverage, image black; none where there is no such tile.</summary>

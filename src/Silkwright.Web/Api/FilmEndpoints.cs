@@ -30,9 +30,12 @@ internal static class FilmEndpoints
 
             FilmReading Measure(string path)
             {
-                if (question.At is { } at)
-                    spots.Add(FilmSpots.At(path, question.Options, at.XMm, at.YMm, cancel));
-                return FilmMeasurer.Measure(path, question.Options, null, time, cancel);
+                if (question.At is not { } at)
+                    return FilmMeasurer.Measure(path, question.Options, null, time, cancel);
+                FilmSpots.ThrowIfOff(path, question.Options, at.XMm, at.YMm);
+                var reading = FilmMeasurer.Measure(path, question.Options, null, time, cancel);
+                spots.Add(FilmSpots.At(path, question.Options, at.XMm, at.YMm, reading.Measurement.Halftones, cancel));
+                return reading;
             }
         })
         .WithSummary("What films demand, and whether those of one job agree")

@@ -25,10 +25,10 @@ internal static class FilmWidthEndpoint
         var question = SpotQuestion.Read(QuestionEndpoints.Given(request));
         if (FilmKey.Of(film) is not { } key || await shelf.OfAsync(key, cancel) is not { } tiles)
             return ProblemDocument.Unknown("No film is kept under this hash.", $"film {film}", "Upload it with its job first.");
-        var spot = await Task.Run(() => tiles.At(question.XMm, question.YMm, cancel), cancel);
         var measured = await films.FindMeasurementAsync(FilmBench.KeyOf(key), cancel);
+        var spot = await Task.Run(() => tiles.At(question.XMm, question.YMm, measured?.Halftones ?? [], cancel), cancel);
         Note[] notes = measured is null && question.Held is not null ? [new Note("This film is not measured yet, so its halftones are not known: the spot is judged by the rule for lines and gaps.")] : [];
-        var verdict = question.Held is { } held ? SpotVerdict.Of(spot, held, measured?.Halftones ?? []) : null;
+        var verdict = question.Held is { } held ? SpotVerdict.Of(spot, held) : null;
         return Documents.Ok(FilmSpotDocument.Of((await films.FindAsync(key.Hash, cancel))!.FileName, spot, verdict, notes));
     }
 }

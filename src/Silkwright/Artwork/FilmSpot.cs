@@ -24,6 +24,9 @@ public sealed record FilmSpot
     /// <summary>It is at least so wide; wider parts are not looked for.</summary>
     public required bool IsWidest { get; init; }
 
+    /// <summary>It is a dot or a hole of a halftone, to be judged by their rule; false too where the film's halftones are not known.</summary>
+    public bool IsInHalftone { get; init; }
+
     /// <summary>Middle of that disc. [mm]</summary>
     public required double DiscXMm { get; init; }
 
@@ -35,15 +38,4 @@ public sealed record FilmSpot
 
     /// <summary>Greatest width it may have; none where it is only known to be at least so wide. [µm]</summary>
     public double? HighUm => IsWidest ? null : WidthUm + PixelUm;
-
-    /// <summary>
-    /// Whether it is a dot or a hole of a halftone, to be judged by their rule: in the upright box about one, and no wider than the largest disc
-    /// between four dots of its ruling however small, the diagonal of a period.
-    /// </summary>
-    public bool LiesIn(IReadOnlyList<HalftoneZone> zones)
-    {
-        ArgumentNullException.ThrowIfNull(zones);
-        return zones.Any(zone => XMm >= zone.XMm && XMm <= zone.XMm + zone.WidthMm && YMm >= zone.YMm && YMm <= zone.YMm + zone.HeightMm
-            && WidthUm <= Math.Sqrt(2) * 25_400 / zone.RulingLpi);
-    }
 }

@@ -96,17 +96,13 @@ public static class FilmDocument
         document["halftones"] = new JsonArray([.. film.Halftones.Select(zone => (JsonNode)Halftone(zone))]);
         document.AddIfThere("finerThanMesh", mesh is null ? null : Finer(FilmOnMesh.Of(film, mesh)));
         document["rightReading"] = ReadingSide.Words;
-        document.AddIfThere("at", spot is null ? null : FilmSpotDocument.Part(spot, SpotOnMesh(spot, film, mesh)));
+        document.AddIfThere("at", spot is null ? null : FilmSpotDocument.Part(spot, SpotOnMesh(spot, mesh)));
         document.AddIfThere("megapixelsPerSecond", megapixelsPerSecond);
         return document;
     }
 
     /// <summary>A spot held against a mesh; none where none is given.</summary>
-    public static SpotVerdict? SpotOnMesh(FilmSpot spot, FilmMeasurement film, WovenMesh? mesh)
-    {
-        ArgumentNullException.ThrowIfNull(film);
-        return mesh is null ? null : SpotVerdict.Of(spot, HeldWidths.Of(mesh), film.Halftones);
-    }
+    public static SpotVerdict? SpotOnMesh(FilmSpot spot, WovenMesh? mesh) => mesh is null ? null : SpotVerdict.Of(spot, HeldWidths.Of(mesh));
 
     /// <summary>What a film demands in one sentence, metric.</summary>
     public static string Words(FilmMeasurement film, WovenMesh? mesh) => FilmWords.Of(

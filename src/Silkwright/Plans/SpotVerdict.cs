@@ -12,13 +12,11 @@ public sealed record SpotVerdict(double HeldUm, bool IsDotRule, bool IsStencils,
     /// <summary>Holds a spot against what is held.</summary>
     /// <param name="spot">The spot.</param>
     /// <param name="held">What mesh and stencil hold.</param>
-    /// <param name="zones">The film's halftones; empty where they are not known.</param>
-    public static SpotVerdict Of(FilmSpot spot, HeldWidths held, IReadOnlyList<HalftoneZone> zones)
+    public static SpotVerdict Of(FilmSpot spot, HeldWidths held)
     {
         ArgumentNullException.ThrowIfNull(spot);
         ArgumentNullException.ThrowIfNull(held);
-        var isDot = spot.LiesIn(zones);
-        var um = (spot.IsImage, isDot) switch
+        var um = (spot.IsImage, spot.IsInHalftone) switch
         {
             (true, true) => held.DotUm,
             (true, false) => held.LineUm,
@@ -26,6 +24,6 @@ public sealed record SpotVerdict(double HeldUm, bool IsDotRule, bool IsStencils,
             _ => held.GapUm,
         };
         var judgement = spot.HighUm < um ? SpotJudgement.Finer : spot.LowUm < um && !spot.IsWidest ? SpotJudgement.OnTheEdge : SpotJudgement.Holds;
-        return new SpotVerdict(um, isDot, spot.IsImage && held.IsStencils(um), judgement);
+        return new SpotVerdict(um, spot.IsInHalftone, spot.IsImage && held.IsStencils(um), judgement);
     }
 }

@@ -20,7 +20,7 @@ public sealed class FilmSpotsTests
     public void A_spot_has_its_kind_and_its_width(double xMm, double yMm, bool isImage, bool isSpeck, double widthUm)
     {
         using var folder = new TestFolder();
-        var spot = FilmSpots.At(Bars(folder), new FilmOptions(), xMm, yMm, Cancel);
+        var spot = FilmSpots.At(Bars(folder), new FilmOptions(), xMm, yMm, [], Cancel);
         Assert.Equal((isImage, isSpeck), (spot.IsImage, spot.IsSpeck));
         Assert.Equal(widthUm, spot.WidthUm, 1e-6);
         Assert.Equal(20, spot.PixelUm, 1e-9);
@@ -51,7 +51,7 @@ public sealed class FilmSpotsTests
         for (var look = 0; look < 60; look++)
         {
             var (x, y) = (random.Next(1400), random.Next(1200));
-            var spot = FilmSpots.At(film, (x + 0.5) * 0.02, (y + 0.5) * 0.02, Cancel);
+            var spot = FilmSpots.At(film, (x + 0.5) * 0.02, (y + 0.5) * 0.02, [], Cancel);
             Assert.Equal(LocalWidth.At(bits, x, y).WidthPx * 20, spot.WidthUm, 1e-6);
         }
     }
@@ -65,7 +65,7 @@ public sealed class FilmSpotsTests
     {
         using var folder = new TestFolder();
         var path = Bars(folder);
-        var fault = Assert.Throws<InputProblemException>(() => FilmSpots.At(path, new FilmOptions(), xMm, yMm, Cancel));
+        var fault = Assert.Throws<InputProblemException>(() => FilmSpots.At(path, new FilmOptions(), xMm, yMm, [], Cancel));
         Assert.Contains("60 mm wide and 40 mm high", fault.Problems[0].Remedy, StringComparison.Ordinal);
     }
 

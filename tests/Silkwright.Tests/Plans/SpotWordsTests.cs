@@ -28,15 +28,14 @@ public class SpotWordsTests
     [InlineData(true, 203, 10, "this is wide enough.")]
     [InlineData(false, 180, 10, "Gap, 180 wide, 170 to 190 as a pixel either way may have it. The mesh holds gaps from 192: this is finer and may fill in.")]
     public void A_spot_is_told_with_its_interval_and_held_against_the_mesh(bool isImage, double widthUm, double pixelUm, string says) =>
-        Assert.EndsWith(says, Words(Spot with { IsImage = isImage, WidthUm = widthUm, PixelUm = pixelUm }, []), StringComparison.Ordinal);
+        Assert.EndsWith(says, Words(Spot with { IsImage = isImage, WidthUm = widthUm, PixelUm = pixelUm }), StringComparison.Ordinal);
 
     [Fact]
     public void In_a_halftone_dots_are_judged_by_their_own_rule()
     {
-        var zone = new HalftoneZone { XMm = 5, YMm = 15, WidthMm = 9, HeightMm = 9, RulingLpi = 45, AngleDegrees = 22, TonePercentMin = 5, TonePercentMax = 50, CutDots = 0 };
-        Assert.Contains("This lies in a halftone. The mesh holds dots from 228: this is finer", Words(Spot with { WidthUm = 200 }, [zone]), StringComparison.Ordinal);
-        Assert.Contains("holds lines from 192", Words(Spot with { WidthUm = 200 }, [zone with { XMm = 10.1 }]), StringComparison.Ordinal);
-        Assert.Contains("holds lines from 192", Words(Spot with { WidthUm = 900 }, [zone]), StringComparison.Ordinal);
+        Assert.Contains("This lies in a halftone. The mesh holds dots from 228: this is finer", Words(Spot with { WidthUm = 200, IsInHalftone = true }), StringComparison.Ordinal);
+        Assert.Contains("This lies in a halftone. The mesh holds holes from 228: this is finer", Words(Spot with { WidthUm = 200, IsInHalftone = true, IsImage = false }), StringComparison.Ordinal);
+        Assert.Contains("holds lines from 192", Words(Spot with { WidthUm = 200 }), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -44,17 +43,17 @@ public class SpotWordsTests
     {
         var held = HeldWidths.Of(192, 228, 300);
         Assert.Equal((300, 192, 300, 228), (held.LineUm, held.GapUm, held.DotUm, held.HoleUm));
-        Assert.Contains("The stencil at its aim holds lines from 300", SpotWords.Of(Spot, SpotVerdict.Of(Spot, held, []), Plain), StringComparison.Ordinal);
-        Assert.Contains("The mesh holds gaps from 192", SpotWords.Of(Spot with { IsImage = false }, SpotVerdict.Of(Spot with { IsImage = false }, held, []), Plain), StringComparison.Ordinal);
+        Assert.Contains("The stencil at its aim holds lines from 300", SpotWords.Of(Spot, SpotVerdict.Of(Spot, held), Plain), StringComparison.Ordinal);
+        Assert.Contains("The mesh holds gaps from 192", SpotWords.Of(Spot with { IsImage = false }, SpotVerdict.Of(Spot with { IsImage = false }, held), Plain), StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_speck_is_told_with_what_is_about_it_and_a_wide_spot_as_at_least_so_wide() =>
         Assert.StartsWith(
             "A black speck of four pixels or fewer, left out; about it is gap, at least 5000 wide. The mesh holds gaps from 192: this is wide enough.",
-            Words(Spot with { IsImage = false, IsSpeck = true, WidthUm = 5000, IsWidest = true }, []), StringComparison.Ordinal);
+            Words(Spot with { IsImage = false, IsSpeck = true, WidthUm = 5000, IsWidest = true }), StringComparison.Ordinal);
 
-    private static string Words(FilmSpot spot, IReadOnlyList<HalftoneZone> zones) => SpotWords.Of(spot, SpotVerdict.Of(spot, Held, zones), Plain);
+    private static string Words(FilmSpot spot) => SpotWords.Of(spot, SpotVerdict.Of(spot, Held), Plain);
 
     private static string Plain(double um) => um.ToString("0", System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Silkwright.Artwork;
 using Silkwright.Cli.Printing;
 using Silkwright.Contracts;
+using Silkwright.Estimates;
 using Silkwright.Film.Measuring;
 using Silkwright.Film.Places;
 
@@ -36,12 +37,14 @@ internal static class FilmCommand
         {
             var paths = parse.GetRequiredValue(files);
             var question = FilmQuestion.Read(options.Given(parse));
-            var spots = question.At is { } at ? await LookAsync(paths, question.Options, at, surroundings, cancel) : null;
+            if (question.At is { } at)
+                await FindAsync(paths, question.Options, at, surroundings, cancel);
             var drawing = FilmPicture.Of(parse.GetValue(picture), question.Mesh, paths.Length);
             var readings = await FilmWork.MeasureAllAsync(
                 paths,
                 (i, progress, stop) => FilmWork.MeasureAsync(paths[i], question.Options, progress, surroundings, stop),
                 surroundings, cancel);
+            var spots = question.At is { } spot ? await LookAsync(paths, question.Options, spot, readings, cancel) : null;
             if (drawing is not null)
                 await drawing.DrawAsync(paths[0], question.Options, cancel);
             if (parse.GetValue(json))
@@ -53,11 +56,28 @@ internal static class FilmCommand
         return verb;
     }
 
-    /// <summary>Looked at before anything is measured: a spot that is not on the film costs nobody the wait.</summary>
-    private static async Task<IReadOnlyList<FilmSpot>> LookAsync(
+    /// <summary>Before anything is measured: a spot that is not on the film costs nobody the wait.</summary>
+    private static async Task FindAsync(
         IReadOnlyList<string> paths, FilmOptions options, (double XMm, double YMm) at, Surroundings surroundings, CancellationToken cancel)
     {
         await DemoFolder.DrawIfMissingAsync(paths, surroundings, cancel);
-        return await Task.Run(() => paths.Select(path => FilmSpots.At(path, options, at.XMm, at.YMm, cancel)).ToArray(), cancel);
+        var problems = new ProblemList();
+        foreach (var path in paths)
+        {
+            try
+            {
+                FilmSpots.ThrowIfOff(path, options, at.XMm, at.YMm);
+            }
+            catch (InputProblemException fault)
+            {
+                problems.AddRange(fault.Problems);
+            }
+        }
+
+        problems.ThrowIfAny();
     }
+
+    private static Task<FilmSpot[]> LookAsync(
+        IReadOnlyList<string> paths, FilmOptions options, (double XMm, double YMm) at, FilmReading[] readings, CancellationToken cancel) =>
+        Task.Run(() => paths.Select((path, i) => FilmSpots.At(path, options, at.XMm, at.YMm, readings[i].Measurement.Halftones, cancel)).ToArray(), cancel);
 }

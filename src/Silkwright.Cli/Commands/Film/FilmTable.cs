@@ -50,7 +50,7 @@ internal static class FilmTable
         console.WriteLine($"{PlainText.Of(film.File)}: {film.WidthPx} x {film.HeightPx} px at {Figures.Exact(film.Dpi)} dpi, {ShownUnit.Millimetres.WriteBoth(film.WidthMm)} x {ShownUnit.Millimetres.WriteBoth(film.HeightMm)}");
         Prose.Write(console, "  ", FilmDocument.Words(film, mesh));
         if (spot is not null)
-            Prose.Write(console, "  ", $"At {Place(spot.XMm, spot.YMm)}: {SpotWords.Of(spot, FilmDocument.SpotOnMesh(spot, film, mesh), ShownUnit.Micrometres.WriteBoth)}");
+            Prose.Write(console, "  ", $"At {Place(spot.XMm, spot.YMm)}: {SpotWords.Of(spot, FilmDocument.SpotOnMesh(spot, mesh), ShownUnit.Micrometres.WriteBoth)}");
         var sheet = new Table { Border = TableBorder.Simple }.AddColumns("", "prints", "gap");
         sheet.AddRow("Share of the film", ShownUnit.Percent.Write(film.CoveragePercent), ShownUnit.Percent.Write(100 - film.CoveragePercent));
         sheet.AddRow("Pieces", Figures.Whole(film.Components.Image), Figures.Whole(film.Components.Gap));
