@@ -19,9 +19,12 @@ internal sealed class ChanceTable
     {
         from = least - Margin;
         double[] logs = [.. Enumerable.Range(0, (int)((most + Margin - from) / Step) + 2).Select(i => logChance(from + (i * Step)))];
-        var greatest = logs.Max();
-        chances = [.. logs.Select(log => Math.Exp(log - greatest))];
+        LogGreatest = logs.Max();
+        chances = [.. logs.Select(log => Math.Exp(log - LogGreatest))];
     }
+
+    /// <summary>Natural logarithm of the chance that stands as 1.</summary>
+    internal double LogGreatest { get; }
 
     internal double At(double x)
     {

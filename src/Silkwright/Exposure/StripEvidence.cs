@@ -57,25 +57,26 @@ internal static class StripEvidence
         return Moments(points);
     }
 
-    /// <summary>For each level of the day and each habit: the chance of what the day says of cure and wedge, with the level's own share.</summary>
-    private static double[][] CuredBy(StripDay day, double through, IReadOnlyList<(double At, double Share)> habits)
+    /// <summary>For each way of reading, level of the day and habit: the chance of what the day says of cure and wedge, with the way's worth and the level's own share.</summary>
+    private static double[][][] CuredBy(StripDay day, double through, IReadOnlyList<(double At, double Share)> habits) => [.. day.Ways.Select(way => day.Levels.Select(level =>
     {
-        return [.. day.Levels.Select(level =>
-        {
-            var here = through + level.At;
-            var chance = level.Share * day.Cure(here);
-            return habits.Select(habit => chance * day.Wedge(here + Math.Log(CoatOptics.GoodOverLeast) + habit.At)).ToArray();
-        })];
-    }
+        var here = through + level.At;
+        var chance = way.Worth * level.Share * way.Readings.Cure(here);
+        return habits.Select(habit => chance * way.Readings.Wedge(here + Math.Log(CoatOptics.GoodOverLeast) + habit.At)).ToArray();
+    }).ToArray())];
 
-    private static void Multiply(double[] byHabit, double[][] cured, StripDay day, double most)
+    private static void Multiply(double[] byHabit, double[][][] cured, StripDay day, double most)
     {
-        var lines = day.Levels.Select(level => day.Lines(most + level.At)).ToArray();
+        var lines = day.Ways.Select(way => day.Levels.Select(level => way.Readings.Lines(most + level.At)).ToArray()).ToArray();
         for (var habit = 0; habit < byHabit.Length; habit++)
         {
             var chance = 0.0;
-            for (var level = 0; level < lines.Length; level++)
-                chance += cured[level][habit] * lines[level];
+            for (var way = 0; way < lines.Length; way++)
+            {
+                for (var level = 0; level < lines[way].Length; level++)
+                    chance += cured[way][level][habit] * lines[way][level];
+            }
+
             byHabit[habit] *= chance;
         }
     }

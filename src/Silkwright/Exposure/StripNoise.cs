@@ -31,6 +31,21 @@ internal static class StripNoise
     /// </summary>
     internal const double DayOfMeasuredCoat = 0.1;
 
+    /// <summary>Where strips of the day contradict each other: what moved one strip against another, uneven light or coat or a mixed-up strip, moved their level too.</summary>
+    internal const double DayOfContradictions = 0.15;
+
+    /// <summary>Where strips contradict each other, some readings are slips. [1]</summary>
+    internal const double SomeSlip = 0.1;
+
+    /// <summary>Or many. [1]</summary>
+    internal const double ManySlip = 0.3;
+
+    /// <summary>Of a yes or no that tells nothing, half are slips. [1]</summary>
+    internal const double NoSense = 0.5;
+
+    /// <summary>Or the wedge lay or was counted otherwise that day: three steps either way.</summary>
+    internal const double WedgeAsAWhole = 1;
+
     /// <summary>The level wanders by so much in a year, as a random walk: an old test counts less. Lamp hours that are told are reckoned with beside it.</summary>
     internal const double WanderInAYear = 0.15;
 }
