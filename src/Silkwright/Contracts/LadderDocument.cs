@@ -19,6 +19,11 @@ public static class LadderDocument
             ["add"] = plan.Increments[i],
             ["expectedSolidStep"] = plan.ExpectedSteps[i],
         })]);
+        document["sharedSettings"] = new JsonArray([.. plan.SharedSettings.Select(shared => (JsonNode)new JsonObject
+        {
+            [name] = shared.Amount,
+            ["steps"] = new JsonArray([.. shared.Steps.Select(step => (JsonNode)step)]),
+        })]);
         document["ratio"] = plan.Ratio;
         document["aimWithinPercentNow"] = 100 * plan.HalfNow;
         document["aimWithinPercentAfter"] = 100 * plan.ExpectedHalf;
@@ -41,7 +46,7 @@ public static class LadderDocument
         var after = $"expected to bring the aim within {within} either way";
         return plan.IsEnough
             ? Text($"{strips}: the fewest that are {after}; {100 * plan.WantedHalf:0} % was wanted.")
-            : Text($"{strips}: as many as fit, {after}. For {100 * plan.WantedHalf:0} % make another test on another day, around what this one finds.");
+            : Text($"{strips}: as many as {(plan.SharedSettings.Count == 0 ? "fit" : "the machine can tell apart")}, {after}. For {100 * plan.WantedHalf:0} % make another test on another day, around what this one finds.");
     }
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
@@ -53,8 +58,20 @@ public static class LadderDocument
         yield return new Note("Begin with the whole screen uncovered and cover one strip more after each exposure.");
         if (plan.Amounts[0] < FewSettings * Setting(plan))
             yield return new Note("The shortest strips are a few settings of the shutter: its own scatter blurs them. A weaker light or a greater distance makes the test sharper.", Ground.CommonPractice);
+        if (plan.SharedSettings.Count > 0)
+            yield return new Note(Shared(plan));
         if (plan.MayBeShut)
             yield return new Note("By these guesses no exposure both cures through and holds the finest line: the test will tell which end is wrong. See expose window for what would open it.", Ground.Model);
+    }
+
+    /// <summary>Which steps fall on one setting, and what to do about it.</summary>
+    private static string Shared(LadderPlan plan)
+    {
+        var which = plan.SharedSettings.Select(shared =>
+            Text($"{string.Join(", ", shared.Steps.SkipLast(1).Select(Figures.TwoDigits))} and {Figures.TwoDigits(shared.Steps[^1])} fall on {Amount(shared.Amount)}"));
+        return Text($"The ladder is finer than the machine's settings, {Amount(plan.SmallestSetting)} apart: {string.Join("; ", which)}, each but one strip. Make the {plan.Amounts.Count} told, which is the coarser ladder; or weaken the light about {Figures.TwoDigits(plan.WeakerLight)} times by a grey filter over all strips whose density in this light is known, plan around as many times the exposure, and divide what the test finds by what the filter holds back.");
+
+        string Amount(double amount) => $"{Figures.AsGiven(amount)} {(plan.Counts == ExposureCount.Seconds ? "s" : amount == 1 ? "unit" : "units")}";
     }
 
     private const double FewSettings = 5;

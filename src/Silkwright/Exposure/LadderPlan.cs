@@ -8,6 +8,15 @@ public sealed record LadderPlan
     /// <summary>What each strip is given, rising.</summary>
     public required IReadOnlyList<double> Amounts { get; init; }
 
+    /// <summary>What the shutter or the counter can be set to: multiples of this. [s or units]</summary>
+    public required double SmallestSetting { get; init; }
+
+    /// <summary>Steps that the machine cannot tell apart; none where every step has a setting of its own.</summary>
+    public required IReadOnlyList<SharedSetting> SharedSettings { get; init; }
+
+    /// <summary>How many times weaker the light would have to be for every step to have a setting of its own. [1], 1 or more.</summary>
+    public required double WeakerLight { get; init; }
+
     /// <summary>One strip over the one before, about. [1]</summary>
     public required double Ratio { get; init; }
 

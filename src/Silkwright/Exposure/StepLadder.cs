@@ -48,6 +48,9 @@ public static class StepLadder
         {
             Counts = exposure.Lamp.Counts == ExposureCount.Units ? ExposureCount.Units : window.Counts,
             Amounts = best.Amounts,
+            SmallestSetting = wish.SmallestSetting,
+            SharedSettings = [.. best.Steps.GroupBy(step => Set(step, wish.SmallestSetting)).Where(steps => steps.Count() > 1).Select(steps => new SharedSetting(steps.Key, [.. steps]))],
+            WeakerLight = Math.Max(1, wish.SmallestSetting / (best.Steps[1] - best.Steps[0])),
             Ratio = Math.Pow(best.Amounts[^1] / best.Amounts[0], 1.0 / Math.Max(1, best.Amounts.Length - 1)),
             ExpectedHalf = best.Half,
             MayBeShut = belief.Room <= 0,
@@ -57,10 +60,11 @@ public static class StepLadder
                 Math.Max(0, StepWedge.UsualSolidStep + ((Math.Log(amount) - usual) / Math.Log(StepWedge.FactorPerStep()))))],
         };
 
-        (double[] Amounts, double Half) Try(int count)
+        (double[] Steps, double[] Amounts, double Half) Try(int count)
         {
-            var amounts = Ladder(from, to, count, wish.SmallestSetting);
-            return (amounts, Expected(exposure, wish, belief, amounts));
+            var steps = Ladder(from, to, count);
+            double[] amounts = [.. steps.Select(step => Set(step, wish.SmallestSetting)).Distinct()];
+            return (steps, amounts, Expected(exposure, wish, belief, amounts));
         }
     }
 
@@ -85,15 +89,15 @@ public static class StepLadder
         return (least.Low, Math.Max(least.High, Math.Min(belief.Amount(0, 1, Ground.Model).High, ExposureAim.AtMostOverLeast * least.High)));
     }
 
-    private static double[] Ladder(double from, double to, int count, double smallest)
+    private static double[] Ladder(double from, double to, int count)
     {
         var ratio = Math.Max(LeastRatio, Math.Pow(to / from, 1.0 / (count - 1)));
         var start = Math.Sqrt(from * to) / Math.Pow(ratio, (count - 1) / 2.0);
-        return [.. Enumerable.Range(0, count)
-            .Select(i => Math.Max(smallest, Math.Round(start * Math.Pow(ratio, i) / smallest) * smallest))
-            .Select(amount => Math.Round(amount, 6))
-            .Distinct()];
+        return [.. Enumerable.Range(0, count).Select(i => start * Math.Pow(ratio, i))];
     }
+
+    /// <summary>What the shutter or the counter makes of a step.</summary>
+    private static double Set(double step, double smallest) => Math.Round(Math.Max(smallest, Math.Round(step / smallest) * smallest), 6);
 
     private static double Expected(ExposureCase exposure, LadderWish wish, LogBelief belief, double[] amounts)
     {

@@ -51,6 +51,32 @@ public class StepLadderTests
         Assert.Equal(plan.Amounts[^1], plan.Increments.Sum(), 1e-9);
     }
 
+    /// <summary>Every step is as near to its setting as a multiple can be; the steps of the strips and those told as shared are the nine wanted, and light as much weaker parts them all.</summary>
+    [Fact]
+    public void Steps_that_fall_on_one_setting_are_told_with_what_to_do()
+    {
+        var plan = StepLadder.Plan(Case, new LadderWish { Around = 12, SmallestSetting = 5, WantedHalf = 0.05 });
+        Assert.NotEmpty(plan.SharedSettings);
+        Assert.All(plan.SharedSettings, shared => Assert.All(shared.Steps, step => Assert.True(Math.Abs(step - shared.Amount) <= 2.5 || (shared.Amount == 5 && step < 2.5))));
+        Assert.Equal(StepLadder.MostStrips, plan.Amounts.Count + plan.SharedSettings.Sum(shared => shared.Steps.Count - 1));
+        var note = Assert.Single(LadderDocument.NotesOn(plan), note => note.Text.Contains("finer than the machine's settings, 5 s apart", StringComparison.Ordinal)).Text;
+        Assert.Contains($"fall on {plan.SharedSettings[0].Amount:0} s", note, StringComparison.Ordinal);
+        Assert.Contains("coarser ladder; or weaken the light", note, StringComparison.Ordinal);
+        Assert.Contains("as many as the machine can tell apart", LadderDocument.Why(plan), StringComparison.Ordinal);
+        Assert.Empty(StepLadder.Plan(Case, new LadderWish { Around = 12 * plan.WeakerLight, SmallestSetting = 5, WantedHalf = 0.05 }).SharedSettings);
+    }
+
+    [Fact]
+    public void A_counter_of_whole_units_says_so_in_units_and_a_fine_shutter_says_nothing()
+    {
+        var units = Case with { Lamp = Case.Lamp with { Counts = ExposureCount.Units } };
+        var note = Assert.Single(LadderDocument.NotesOn(StepLadder.Plan(units, new LadderWish { Around = 4 })), note => note.Text.Contains("finer than", StringComparison.Ordinal));
+        Assert.Contains("1 unit apart", note.Text, StringComparison.Ordinal);
+        var fine = StepLadder.Plan(Case, new LadderWish { SmallestSetting = 0.01 });
+        Assert.Empty(fine.SharedSettings);
+        Assert.DoesNotContain(LadderDocument.NotesOn(fine), told => told.Text.Contains("finer than", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void What_the_shop_exposes_now_is_the_middle()
     {
