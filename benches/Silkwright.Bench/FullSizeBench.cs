@@ -49,19 +49,19 @@ internal static class FullSizeBench
     {
         Console.WriteLine();
         Console.WriteLine("Time as area grows: films of several heights, every inch alike, the work alone, all compiled before, the quicker of two runs; how far from proportional to the full-size film.");
-        await AreasAsync("With 224 fine dashes an inch, of image and of gap, so that each search ends at its 200th place:", dashed: true);
-        await AreasAsync("The film above. The small ones have no 200 places, and are searched on, up to 0.5 mm:", dashed: false);
+        await AreasAsync("With 224 fine dashes an inch, of image and of gap, so that each search ends at its 200th place:", FullSizeArt.Dashed);
+        await AreasAsync("The film above. The small ones have no 200 places, and are searched on, up to 0.5 mm:", FullSizeArt.Mixed);
     }
 
-    private static async Task AreasAsync(string what, bool dashed)
+    private static async Task AreasAsync(string what, FullSizeArt art)
     {
         Console.WriteLine(what);
         Console.WriteLine($"{"Gpx",8}{"count, s",11}{"off, %",9}{"everything, s",16}{"off, %",9}{"MiB",7}");
-        var small = FullSizeFilm.Drawn(Films, Heights[0], dashed);
+        var small = FullSizeFilm.Drawn(Films, Heights[0], art);
         var rows = new List<(double Area, double Count, double Whole, string MiB)>();
         foreach (var height in Heights)
         {
-            var warm = (await ProgramRun.OfAsync(Environment.ProcessPath!, "film-warm", small, FullSizeFilm.Drawn(Films, height, dashed))).Output.Trim().Split(' ');
+            var warm = (await ProgramRun.OfAsync(Environment.ProcessPath!, "film-warm", small, FullSizeFilm.Drawn(Films, height, art))).Output.Trim().Split(' ');
             rows.Add((FullSizeFilm.WidthPx * (double)height / 1e9, Number(warm[0]), Number(warm[1]), warm[2]));
         }
 

@@ -24,19 +24,20 @@ internal static class FullSizeFilm
     /// <summary>Draws the film if it is not there yet and gives its path.</summary>
     /// <param name="folder">Where.</param>
     /// <param name="heightPx">[px]</param>
-    /// <param name="dashed">With fine dashes on every inch.</param>
-    public static string Drawn(string folder, int heightPx, bool dashed = false)
+    /// <param name="art">What is on it.</param>
+    public static string Drawn(string folder, int heightPx, FullSizeArt art = FullSizeArt.Mixed)
     {
-        var path = Path.Combine(folder, dashed ? $"dashed-{heightPx}.tif" : $"full-size-{heightPx}.tif");
+        var name = art switch { FullSizeArt.Mixed => "full-size", FullSizeArt.Dashed => "dashed", _ => "halftone" };
+        var path = Path.Combine(folder, $"{name}-{heightPx}.tif");
         if (File.Exists(path))
             return path;
         _ = Directory.CreateDirectory(folder);
-        FilmMaker.Draw(Recipe(heightPx, dashed), path + ".part", null, CancellationToken.None);
+        FilmMaker.Draw(Recipe(heightPx, art), path + ".part", null, CancellationToken.None);
         File.Move(path + ".part", path);
         return path;
     }
 
-    private static FilmRecipe Recipe(int heightPx, bool dashed)
+    private static FilmRecipe Recipe(int heightPx, FullSizeArt art)
     {
         var (width, height) = (WidthPx * Mm / Dpi, heightPx * Mm / Dpi);
         var inches = (int)Math.Ceiling(height / Mm);
@@ -54,18 +55,26 @@ internal static class FullSizeFilm
                   {"line": [222, 3, 262, 21], "lineMm": 0.15}, {"line": [226, 3, 266, 21], "lineMm": 0.2}, {"line": [230, 3, 270, 21], "lineMm": 0.3},
                   {"line": [234, 3, 274, 21], "lineMm": 0.5}, {"line": [238, 3, 278, 21], "lineMm": 0.8}, {"ring": [290, 12.7, 8], "lineMm": 0.4},
                   {"rect": [352, 2, 46, 21]}, {"text": "CLEAR", "at": [375, 17], "sizeMm": 13, "clear": true}, {"line": [354, 20, 396, 19], "lineMm": 0.18, "clear": true},
-                  {"line": [4, 0.5, 402, 0.5], "lineMm": 0.25}{{{(dashed ? Dashes : "")}}}
+                  {"line": [4, 0.5, 402, 0.5], "lineMm": 0.25}{{{(art == FullSizeArt.Dashed ? Dashes : "")}}}
                 ]
               },
-              "films": [{"file": "full-size.tif", "shapes": [
-                {"path": "{{{Wave(8, 78, inches)}}}", "halftone": {"lpi": 55, "angle": 22.5, "tone": [3, 97], "linear": [10, 0, 82, 0]}},
-                {"path": "{{{Wave(306, 334, inches)}}}", "halftone": {"lpi": 45, "angle": 15, "tone": [60, 8], "linear": [306, 0, 338, 0]}},
-                {"part": "inch", "repeat": [{{{inches}}}, 0, {{{Mm}}}]}
-              ]}]
+              "films": [{"file": "full-size.tif", "shapes": [{{{(art == FullSizeArt.Halftone ? Photograph(width, height) : Artwork(inches))}}}]}]
             }
             """),
             "full-size film")[0];
     }
+
+    private static string Artwork(int inches) => Say(
+        $$$"""
+        {"path": "{{{Wave(8, 78, inches)}}}", "halftone": {"lpi": 55, "angle": 22.5, "tone": [3, 97], "linear": [10, 0, 82, 0]}},
+        {"path": "{{{Wave(306, 334, inches)}}}", "halftone": {"lpi": 45, "angle": 15, "tone": [60, 8], "linear": [306, 0, 338, 0]}},
+        {"part": "inch", "repeat": [{{{inches}}}, 0, {{{Mm}}}]}
+        """);
+
+    private static string Photograph(double width, double height) => Say(
+        $$$"""
+        {"rect": [4, 4, {{{width - 8}}}, {{{height - 8}}}], "halftone": {"lpi": 65, "angle": 22.5, "tone": [4, 92], "linear": [0, 0, {{{width}}}, 0]}}
+        """);
 
     /// <summary>An upright stripe between two columns whose edges swing out and in once an inch.</summary>
     private static string Wave(double left, double right, int inches) =>

@@ -9,11 +9,8 @@ switch (args)
     case ["film", var executable, var demo]:
         await FilmBench.RunAsync(executable, demo);
         return 0;
-    case ["film-draw", var folder, var height]:
-        Console.WriteLine(FullSizeFilm.Drawn(folder, int.Parse(height, CultureInfo.InvariantCulture)));
-        return 0;
-    case ["film-draw-dashed", var folder, var height]:
-        Console.WriteLine(FullSizeFilm.Drawn(folder, int.Parse(height, CultureInfo.InvariantCulture), dashed: true));
+    case ["film-draw", var art, var folder, var height] when Enum.TryParse<FullSizeArt>(art, ignoreCase: true, out var on):
+        Console.WriteLine(FullSizeFilm.Drawn(folder, int.Parse(height, CultureInfo.InvariantCulture), on));
         return 0;
     case ["film-count", var film]:
         FilmStages.Count(film);
