@@ -56,7 +56,8 @@ internal static class FilmStages
     {
         _ = FilmMeasurer.Measure(small, new FilmOptions(), null, TimeProvider.System, CancellationToken.None);
         using var film = FilmFile.Open(path, new FilmOptions());
-        var bits = new FilmBitmap(film.Header.WidthPx, film.Header.HeightPx);
+        using var scratch = new ScratchFile();
+        var bits = new FilmBitmap(film.Header.WidthPx, film.Header.HeightPx, scratch);
         var clock = Stopwatch.StartNew();
         var (_, image, gap) = FilmComponents.Read(film, bits, null, CancellationToken.None);
         var read = clock.Elapsed.TotalSeconds;

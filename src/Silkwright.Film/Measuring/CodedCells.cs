@@ -4,75 +4,52 @@ using System.Runtime.InteropServices;
 
 namespace Silkwright.Film.Measuring;
 
-/// <summary>Cells of a bitmap kept as where their rows change: those of a halftone take a third of the memory of their pixels.</summary>
+/// <summary>Cells of a bitmap kept as where their rows change: those of a halftone take a third of the memory of their pixels. Noise is kept as it is.</summary>
 /// <remarks>
 /// Of a cell are kept: eight bytes with a bit for each row that is unlike the one above it, from the lowest bit up; for each such row the number of changes up to its end; and the changes
 /// themselves, the columns whose pixel is unlike the one to its left. Above and to the left of a cell is nothing. Any row is read without the others. Several threads may add and read at once.
 /// </remarks>
-internal sealed class CodedCells
+/// <param name="most">Most cells that are kept.</param>
+/// <param name="scratch">Takes what is not kept in memory; none: all is.</param>
+internal sealed class CodedCells(int most, ScratchFile? scratch = null)
 {
     private const int Rows = FilmBitmap.CellRows;
 
-    /// <summary>A cell that takes more is not worth coding. [byte]</summary>
-    private const int MostBytes = 384;
+    /// <summary>Most changes of a cell that is coded: their number is one byte.</summary>
+    private const int MostChanges = byte.MaxValue;
 
     /// <summary>Ends that stand before the first row's, both 0: of a row above all, and of those above it.</summary>
     private const int Before = 2;
 
-    /// <summary>Cells begin at multiples of this. [byte]</summary>
-    private const int Granule = 8;
+    /// <summary>Most bytes of a coded cell, and room for the changes of one row more.</summary>
+    private const int MostBytes = sizeof(ulong) + Before + Rows + MostChanges + 64;
 
-    /// <summary>Granules that are allocated together: 256 KiB.</summary>
-    private const int SlabGranules = 1 << SlabBits;
-    private const int SlabBits = 15;
+    /// <summary>The lowest bit of a cell's place says that it is kept as it is.</summary>
+    private const int AsItIs = 1;
 
-    private readonly Lock adding = new();
-    private byte[]?[] slabs = new byte[]?[16];
-    private int end;
+    private readonly Slabs slabs = new((long)most * Rows * sizeof(ulong), scratch);
 
-    /// <summary>Memory taken. [byte]</summary>
-    public long Bytes => (long)Granule * Volatile.Read(ref end);
+    /// <summary>Memory and scratch taken. [byte]</summary>
+    public long Bytes => slabs.Bytes;
 
     /// <summary>Keeps a cell.</summary>
     /// <param name="rows">Its rows from the top, <see cref="FilmBitmap.CellRows"/> of them.</param>
-    /// <param name="place">Where it is kept, from 0.</param>
-    /// <returns>False, and nothing is kept, where it changes so often that it is not worth coding.</returns>
+    /// <returns>Where it is kept, from 0.</returns>
     [SkipLocalsInit]
-    public bool TryAdd(ReadOnlySpan<ulong> rows, out int place)
+    public int Add(ReadOnlySpan<ulong> rows)
     {
-        Span<byte> ends = stackalloc byte[Before + Rows];
-        Span<byte> changes = stackalloc byte[MostBytes + 64];
-        var (unlike, written, count, above) = (0UL, 0, 0, 0UL);
-        place = -1;
-        ends[..Before].Clear();
-        for (var row = 0; row < Rows; row++)
-        {
-            if (rows[row] == above)
-                continue;
-            above = rows[row];
-            unlike |= 1UL << row;
-            for (var rest = above ^ (above >> 1); rest != 0; rest &= ~(1UL << 63 >> changes[count - 1]))
-                changes[count++] = (byte)BitOperations.LeadingZeroCount(rest);
-            if (count > byte.MaxValue)
-                return false;
-            ends[Before + written++] = (byte)count;
-        }
-
-        var bytes = sizeof(ulong) + Before + written + count;
-        if (bytes > MostBytes)
-            return false;
-        var into = Room(bytes, out place);
-        MemoryMarshal.Write(into, unlike);
-        ends[..(Before + written)].CopyTo(into[sizeof(ulong)..]);
-        changes[..count].CopyTo(into[(sizeof(ulong) + Before + written)..]);
-        return true;
+        Span<byte> room = stackalloc byte[MostBytes];
+        var coded = Code(rows, room);
+        return coded.IsEmpty ? (slabs.Add(MemoryMarshal.AsBytes(rows)) << 1) | AsItIs : slabs.Add(coded) << 1;
     }
 
     /// <summary>One row of a cell.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public ulong Row(int place, int row)
     {
-        var cell = Cell(place);
+        var cell = slabs.From(place >> 1);
+        if ((place & AsItIs) != 0)
+            return MemoryMarshal.Read<ulong>(cell[(row * sizeof(ulong))..]);
         var unlike = MemoryMarshal.Read<ulong>(cell);
         var which = BitOperations.PopCount(unlike & (ulong.MaxValue >> (Rows - 1 - row)));
         var ends = cell[sizeof(ulong)..];
@@ -88,7 +65,14 @@ internal sealed class CodedCells
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Read(int place, Span<ulong> into)
     {
-        ref var cell = ref MemoryMarshal.GetReference(Cell(place));
+        var kept = slabs.From(place >> 1);
+        if ((place & AsItIs) != 0)
+        {
+            MemoryMarshal.Cast<byte, ulong>(kept)[..Rows].CopyTo(into);
+            return;
+        }
+
+        ref var cell = ref MemoryMarshal.GetReference(kept);
         var unlike = Unsafe.ReadUnaligned<ulong>(ref cell);
         var written = BitOperations.PopCount(unlike);
         ref var ends = ref Unsafe.Add(ref cell, sizeof(ulong));
@@ -109,25 +93,31 @@ internal sealed class CodedCells
     }
 
     /// <summary>Forgets all cells; the memory stays, to be used again. No other thread may add or read meanwhile.</summary>
-    public void Clear() => end = 0;
+    public void Clear() => slabs.Clear();
 
-    private ReadOnlySpan<byte> Cell(int place) => slabs[place >> SlabBits].AsSpan((place & (SlabGranules - 1)) * Granule);
-
-    private Span<byte> Room(int bytes, out int place)
+    /// <summary>A cell as where it changes; nothing where it changes so often that its pixels take less.</summary>
+    private static ReadOnlySpan<byte> Code(ReadOnlySpan<ulong> rows, Span<byte> room)
     {
-        var granules = (bytes + Granule - 1) / Granule;
-        lock (adding)
+        Span<byte> ends = stackalloc byte[Before + Rows];
+        Span<byte> changes = stackalloc byte[MostChanges + 64];
+        var (unlike, written, count, above) = (0UL, 0, 0, 0UL);
+        ends[..Before].Clear();
+        for (var row = 0; row < Rows; row++)
         {
-            // A cell lies in one slab.
-            if ((end & (SlabGranules - 1)) + granules > SlabGranules)
-                end = ((end >> SlabBits) + 1) << SlabBits;
-            place = end;
-            end += granules;
-            var slab = place >> SlabBits;
-            if (slab == slabs.Length)
-                Array.Resize(ref slabs, 2 * slab);
-            slabs[slab] ??= GC.AllocateUninitializedArray<byte>(SlabGranules * Granule);
-            return slabs[slab].AsSpan((place & (SlabGranules - 1)) * Granule, bytes);
+            if (rows[row] == above)
+                continue;
+            above = rows[row];
+            unlike |= 1UL << row;
+            for (var rest = above ^ (above >> 1); rest != 0; rest &= ~(1UL << 63 >> changes[count - 1]))
+                changes[count++] = (byte)BitOperations.LeadingZeroCount(rest);
+            if (count > MostChanges)
+                return [];
+            ends[Before + written++] = (byte)count;
         }
+
+        MemoryMarshal.Write(room, unlike);
+        ends[..(Before + written)].CopyTo(room[sizeof(ulong)..]);
+        changes[..count].CopyTo(room[(sizeof(ulong) + Before + written)..]);
+        return room[..(sizeof(ulong) + Before + written + count)];
     }
 }

@@ -23,12 +23,15 @@ internal sealed class FilmBitmap
     /// <summary>For each cell: blank, full, from <see cref="FirstPlain"/> on the number of a plain cell, below 0 the complement of a coded one's place.</summary>
     private readonly int[] places;
     private readonly PlainCells plain;
-    private readonly CodedCells coded = new();
+    private readonly CodedCells coded;
     private readonly Lock making = new();
 
     /// <summary>A blank one.</summary>
+    /// <param name="width">[px]</param>
+    /// <param name="height">[px]</param>
+    /// <param name="scratch">Takes the cells put in whole that are not kept in memory; none: all are. It must outlive the bitmap.</param>
     /// <exception cref="ArgumentOutOfRangeException">A side is not positive, or the bitmap is larger than a film may be.</exception>
-    public FilmBitmap(int width, int height)
+    public FilmBitmap(int width, int height, ScratchFile? scratch = null)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(width);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(height);
@@ -38,6 +41,7 @@ internal sealed class FilmBitmap
         CellsDown = (height + CellRows - 1) / CellRows;
         places = new int[Stride * CellsDown];
         plain = new PlainCells(places.Length);
+        coded = new CodedCells(places.Length, scratch);
     }
 
     /// <summary>[px]</summary>
@@ -91,7 +95,7 @@ internal sealed class FilmBitmap
         return Words(place, room);
     }
 
-    /// <summary>Memory of the cells that are not all alike. [byte]</summary>
+    /// <summary>Memory, and scratch, of the cells that are not all alike. [byte]</summary>
     public long KeptBytes => (sizeof(ulong) * CellRows * (long)plain.Taken) + coded.Bytes;
 
     /// <summary>Whether a whole row of cells is blank.</summary>
@@ -204,11 +208,8 @@ internal sealed class FilmBitmap
             Span<ulong> whole = stackalloc ulong[CellRows];
             whole[count..].Clear();
             Copy(rows, whole);
-            if (coded.TryAdd(whole, out var at))
-            {
-                Volatile.Write(ref place, ~at);
-                return;
-            }
+            Volatile.Write(ref place, ~coded.Add(whole));
+            return;
         }
 
         Copy(rows, Plain(ref place)[(y % CellRows)..]);
@@ -283,13 +284,8 @@ internal sealed class FilmBitmap
     private void Keep(ref int place, ReadOnlySpan<ulong> words)
     {
         var before = place;
-        if (words[0] is 0 or ulong.MaxValue && !words.ContainsAnyExcept(words[0]))
-            place = words[0] == 0 ? Blank : Full;
-        else if (coded.TryAdd(words, out var at))
-            place = ~at;
-        else
-            words.CopyTo(Plain(ref place));
-        if (before >= FirstPlain && place != before)
+        place = words[0] is 0 or ulong.MaxValue && !words.ContainsAnyExcept(words[0]) ? (words[0] == 0 ? Blank : Full) : ~coded.Add(words);
+        if (before >= FirstPlain)
             plain.GiveUp(before - FirstPlain);
     }
 

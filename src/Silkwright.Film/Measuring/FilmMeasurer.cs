@@ -110,7 +110,8 @@ public static class FilmMeasurer
         var started = time.GetTimestamp();
         using var film = FilmFile.Open(path, options);
         var work = new WorkParts(progress, Shares);
-        var bits = new FilmBitmap(film.Header.WidthPx, film.Header.HeightPx);
+        using var scratch = new ScratchFile();
+        var bits = new FilmBitmap(film.Header.WidthPx, film.Header.HeightPx, scratch);
         var (imageArea, image, gap) = FilmComponents.Read(film, bits, work.Part(Reading), cancel);
         var measurement = Measure(bits, imageArea, image, gap, film.Header, work, cancel);
         progress?.Report(1);

@@ -13,7 +13,11 @@ namespace Silkwright.Film.Measuring;
 /// <param name="cancel">Stops the work.</param>
 internal sealed class ResiduePieces(FilmBitmap bits, OpeningTiles tiles, FilmBitmap? mask, int bandRows, CancellationToken cancel)
 {
-    private const int MostBands = 12;
+    /// <summary>Bands of a film that is not so high that they would be higher than <see cref="MostBandRows"/>: enough to keep all cores at work.</summary>
+    private const int FewestBands = 12;
+
+    /// <summary>What is removed from a band is kept whole meanwhile: memory must not grow with a film's height.</summary>
+    private const int MostBandRows = 4096;
 
     /// <summary>How far about a piece's centre is looked first. [px]</summary>
     private const int LeastReach = 16;
@@ -89,7 +93,7 @@ internal sealed class ResiduePieces(FilmBitmap bits, OpeningTiles tiles, FilmBit
     private static int EvenBands(int height)
     {
         var blocks = (height + DiscOpening.MostTileRows - 1) / DiscOpening.MostTileRows;
-        return (blocks + MostBands - 1) / MostBands * DiscOpening.MostTileRows;
+        return Math.Min(MostBandRows, (blocks + FewestBands - 1) / FewestBands * DiscOpening.MostTileRows);
     }
 
     private void AddBand(BandComponents pieces, int top, DigitalDisc disc, IEnumerable<OpeningTile> work, TileMap? touched)
