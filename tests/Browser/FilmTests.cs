@@ -87,6 +87,31 @@ public sealed class FilmTests(RunningProgram program) : IClassFixture<RunningPro
         Assert.All(picture.Pixels, pixel => Assert.Equal((0, 0), (pixel.Green, pixel.Blue)));
     }
 
+    /// <summary>Three sheets of 400 x 400 mm, told apart by a line: the last waits long enough to be stopped.</summary>
+    [Fact]
+    public async Task Films_sent_together_are_told_while_they_wait_and_one_that_is_stopped_is_measured_when_asked()
+    {
+        var page = await program.VisitAsync(390, 844);
+        await page.GotoAsync("/jobs/new");
+        await page.GetByLabel("Name", new() { Exact = true }).FillAsync("Three sheets");
+        await page.GetByLabel("Pieces").FillAsync("600");
+        await page.Locator("input[type=file]").SetInputFilesAsync([.. Enumerable.Range(1, 3).Select(n => TestFilm.DrawSheet(program.Workbench, $"sheet-{n}.tif", n))]);
+        await page.GetByLabel("Your name").FillAsync("Ada");
+
+        // What the button says is gone with its page, so it is written down; the test's own looks wait for the next page.
+        await page.EvaluateAsync("""() => { const button = document.querySelector("[data-sending]"); new MutationObserver(() => sessionStorage.said = `${button.textContent}, ${button.disabled}`).observe(button, { childList: true }); }""");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Plan this job" }).ClickAsync();
+        await Expect(page.Locator(".measuring li")).ToHaveCountAsync(3, new() { Timeout = 90_000 });
+        Assert.Equal("Sending the films …, true", await page.EvaluateAsync<string>("sessionStorage.said"));
+        var last = page.Locator(".measuring li").Nth(2);
+        await Expect(last.Locator(".share")).ToContainTextAsync("waiting for");
+        await Expect(last.GetByRole(AriaRole.Progressbar, new() { Name = "sheet-3.tif measured" })).ToHaveAttributeAsync("aria-valuenow", "0");
+        await last.GetByRole(AriaRole.Button, new() { Name = "Stop" }).ClickAsync();
+        await Expect(last.Locator(".share")).ToHaveTextAsync("stopped", new() { Timeout = 90_000 });
+        await last.GetByRole(AriaRole.Button, new() { Name = "Measure it" }).ClickAsync(new() { Timeout = 90_000 });
+        await Expect(page.Locator(".line > .station")).ToHaveCountAsync(6, new() { Timeout = 90_000 });
+    }
+
     private async Task OpenAsync(IPage page)
     {
         await page.GotoAsync("/jobs/new");

@@ -18,6 +18,8 @@ public sealed record FilmSight(string Name, FilmKey? Key, FilmMeasurement? Measu
 
     public bool IsBusy => Measurement is null && Work is { IsBusy: true };
 
+    public bool CanStop => Measurement is null && Work is { CanStop: true };
+
     public double Share => Measurement is not null ? 1 : Work?.Share ?? 0;
 
     public string Words => Measurement is not null ? "measured" : Key is null ? "not given yet" : Work?.Words ?? "waiting";

@@ -12,6 +12,7 @@ public sealed class FilmBench(FilmRecords films, TimeProvider time, ILogger<Film
     private readonly Channel<FilmKey> queue = Channel.CreateUnbounded<FilmKey>();
     private readonly ConcurrentDictionary<FilmKey, FilmWork> works = new();
     private readonly ConcurrentDictionary<FilmKey, CancellationTokenSource> stops = new();
+    private long turns;
 
     /// <summary>What a measurement of a film as it comes is kept under; a new way of measuring measures stored films again.</summary>
     public static MeasuringKey KeyOf(string hash) => KeyOf(new FilmKey(hash));
@@ -22,21 +23,18 @@ public sealed class FilmBench(FilmRecords films, TimeProvider time, ILogger<Film
     /// <summary>What a kept film's file cannot say.</summary>
     public static FilmOptions OptionsOf(FilmKey film) => new(film.Dpi, Page: film.Page);
 
-    /// <summary>How the work on a film stands; none when nobody has asked for it.</summary>
-    public FilmWork? Of(FilmKey film) => works.GetValueOrDefault(film);
-
     /// <summary>Asks for a film to be measured. Nothing happens when it is waiting, being measured, stopped or cannot be.</summary>
     public FilmWork Ask(FilmKey film)
     {
-        if (works.TryAdd(film, FilmWork.Waiting))
+        if (works.TryAdd(film, Waiting()))
             _ = queue.Writer.TryWrite(film);
-        return works[film];
+        return InLine(works[film]);
     }
 
     /// <summary>Asks again for a film that was stopped.</summary>
     public void AskAgain(FilmKey film)
     {
-        if (works.TryGetValue(film, out var work) && !work.IsBusy && works.TryUpdate(film, FilmWork.Waiting, work))
+        if (works.TryGetValue(film, out var work) && !work.IsBusy && works.TryUpdate(film, Waiting(), work))
             _ = queue.Writer.TryWrite(film);
     }
 
@@ -44,10 +42,21 @@ public sealed class FilmBench(FilmRecords films, TimeProvider time, ILogger<Film
     public void Stop(FilmKey film)
     {
         if (stops.TryGetValue(film, out var stop))
+        {
             stop.Cancel();
+            if (works.TryGetValue(film, out var busy) && busy.State == FilmWorkState.Measuring)
+                _ = works.TryUpdate(film, busy with { State = FilmWorkState.Stopping, Left = null }, busy);
+        }
         else if (works.TryGetValue(film, out var work) && work.State == FilmWorkState.Waiting)
+        {
             _ = works.TryUpdate(film, work with { State = FilmWorkState.Stopped }, work);
+        }
     }
+
+    private FilmWork Waiting() => FilmWork.Waiting(Interlocked.Increment(ref turns));
+
+    private FilmWork InLine(FilmWork work) =>
+        work.State == FilmWorkState.Waiting ? work with { Ahead = works.Values.Count(other => other.IsBusy && other.Turn < work.Turn) } : work;
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
@@ -55,8 +64,8 @@ public sealed class FilmBench(FilmRecords films, TimeProvider time, ILogger<Film
         {
             await foreach (var film in queue.Reader.ReadAllAsync(stoppingToken))
             {
-                if (works[film].State == FilmWorkState.Waiting)
-                    await MeasureAsync(film, stoppingToken);
+                if (works[film] is { State: FilmWorkState.Waiting } waiting)
+                    await MeasureAsync(film, waiting, stoppingToken);
             }
         }
         catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
@@ -65,15 +74,21 @@ public sealed class FilmBench(FilmRecords films, TimeProvider time, ILogger<Film
         }
     }
 
-    private async Task MeasureAsync(FilmKey film, CancellationToken ending)
+    private async Task MeasureAsync(FilmKey film, FilmWork waiting, CancellationToken ending)
     {
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(ending);
         stops[film] = stop;
-        works[film] = new FilmWork(FilmWorkState.Measuring, 0, []);
         try
         {
+            // Stopped at the last moment.
+            if (!works.TryUpdate(film, new FilmWork(FilmWorkState.Measuring, 0, []), waiting))
+                return;
             var started = time.GetTimestamp();
-            var progress = new Watched(share => works[film] = FilmWork.Measuring(share, time.GetElapsedTime(started)));
+            var progress = new Watched(share =>
+            {
+                if (works[film] is { State: FilmWorkState.Measuring } now)
+                    _ = works.TryUpdate(film, FilmWork.Measuring(share, time.GetElapsedTime(started)), now);
+            });
             _ = await films.MeasureOnceAsync(
                 KeyOf(film),
                 (path, cancel) => Task.Run(() => FilmMeasurer.Measure(path, OptionsOf(film), progress, time, cancel).Measurement, cancel),

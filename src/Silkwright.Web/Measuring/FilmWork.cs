@@ -12,18 +12,33 @@ public sealed record FilmWork(FilmWorkState State, double Share, IReadOnlyList<P
     /// <summary>Less done tells nothing of how long the rest takes.</summary>
     private const double LeastToldShare = 0.05;
 
-    public static FilmWork Waiting { get; } = new(FilmWorkState.Waiting, 0, []);
+    /// <summary>Its turn among those that wait, from 1; 0 once it has begun.</summary>
+    internal long Turn { get; init; }
+
+    /// <summary>Films whose turn comes before, the one on the bench among them.</summary>
+    public int Ahead { get; init; }
+
+    internal static FilmWork Waiting(long turn) => new(FilmWorkState.Waiting, 0, []) { Turn = turn };
 
     /// <summary>Being measured: a share done in some time.</summary>
     public static FilmWork Measuring(double share, TimeSpan taken) =>
         new(FilmWorkState.Measuring, share, [], share >= LeastToldShare ? taken * ((1 - share) / share) : null);
 
-    public bool IsBusy => State is FilmWorkState.Waiting or FilmWorkState.Measuring;
+    public bool IsBusy => State is FilmWorkState.Waiting or FilmWorkState.Measuring or FilmWorkState.Stopping;
+
+    /// <summary>It can still be stopped.</summary>
+    public bool CanStop => State is FilmWorkState.Waiting or FilmWorkState.Measuring;
 
     public string Words => State switch
     {
-        FilmWorkState.Waiting => "waiting",
-        FilmWorkState.Measuring => $"{Figures.Plain(100 * Share, 0)} % measured{LeftWords}",
+        FilmWorkState.Waiting => Ahead switch
+        {
+            0 => "waiting",
+            1 => "waiting for the film before it",
+            _ => $"waiting for {Figures.Whole(Ahead)} films before it",
+        },
+        FilmWorkState.Measuring => $"{Figures.Whole(Math.Floor(100 * Share))} % measured{LeftWords}",
+        FilmWorkState.Stopping => "stopping",
         FilmWorkState.Stopped => "stopped",
         FilmWorkState.Failed => "cannot be measured",
         _ => "measured",

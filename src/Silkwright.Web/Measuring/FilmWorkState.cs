@@ -5,6 +5,9 @@ public enum FilmWorkState
 {
     Waiting,
     Measuring,
+
+    /// <summary>Asked to stop, and about to.</summary>
+    Stopping,
     Measured,
     Stopped,
     Failed,

@@ -21,6 +21,7 @@ internal static class MeasuringEndpoints
                         words = film.Words,
                         percent = Math.Round(100 * film.Share),
                         busy = film.IsBusy,
+                        canStop = film.CanStop,
                     }),
                 })).ExcludeFromDescription();
         _ = routes.MapPost("/films/{film}/stop", (string film, [FromForm] string back, FilmBench bench) =>

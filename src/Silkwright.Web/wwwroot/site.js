@@ -29,17 +29,32 @@ const measuring = document.querySelector("[data-progress]");
 if (measuring) {
   const ask = async () => {
     const answer = await fetch(measuring.dataset.progress);
-    if (!answer.ok) return;
+    if (!answer.ok) throw new Error(answer.statusText);
     const films = (await answer.json()).films;
     for (const film of films) {
       const row = document.getElementById(film.id);
       if (!row) continue;
       row.querySelector(".share").textContent = film.words;
       row.querySelector(".meter i").style.width = `${film.percent}%`;
+      row.querySelector(".meter").setAttribute("aria-valuenow", film.percent);
+      if (!film.canStop) row.querySelector("form")?.remove();
     }
-    if (films.some((film) => film.busy)) setTimeout(ask, 400); else location.reload();
+    if (films.some((film) => film.busy)) again(400); else location.reload();
   };
-  setTimeout(ask, 300);
+
+  // Where the line drops, the last that was told stands, and it is asked again.
+  const again = (wait) => setTimeout(() => ask().catch(() => again(3000)), wait);
+  again(300);
+}
+
+// Films take a while to send: the button says so, and is not pressed twice.
+for (const button of document.querySelectorAll("button[data-sending]")) {
+  const words = button.textContent;
+  button.form.addEventListener("submit", () => {
+    if (![...button.form.querySelectorAll("input[type=file]")].some((input) => input.files.length > 0)) return;
+    setTimeout(() => { button.disabled = true; button.textContent = button.dataset.sending; });
+  });
+  addEventListener("pageshow", () => { button.disabled = false; button.textContent = words; });
 }
 
 for (const button of document.querySelectorAll("[data-print]")) button.addEventListener("click", () => print());
