@@ -30,7 +30,7 @@ internal static class ExposureEndpoints
         return Documents.Text(body, "table") ?? throw new InputProblemException(new Problem("There is no table.", "table", "Send the table's text as one JSON string."));
     }
 
-    private static ExposureCase Case(JsonObject body) => ExposureCaseReader.Read(body.ToJsonString(), "case");
+    private static ExposureCase Case(JsonObject body) => ExposureCaseReader.Read(body.ToJsonString(), "body");
 
     private static void Post(IEndpointRouteBuilder api, string path, string summary, string description, Func<JsonObject, JsonObject> answer) => api
         .MapPost(path, async (HttpRequest request, CancellationToken cancel) => Documents.Ok(answer(await Documents.ReadAsync(request, cancel))))

@@ -6,7 +6,12 @@ namespace Silkwright.Contracts;
 /// <summary>Reads an exposure case: docs/schema/expose-case.json.</summary>
 public static class ExposureCaseReader
 {
-    private static readonly string[] Needed = ["mesh", "emulsion", "lamp"];
+    /// <summary>What a case cannot be without, and how it is written.</summary>
+    private static readonly (string Name, string Example)[] Needed =
+    [
+        ("mesh", """{"countPerCm": 120, "threadUm": 34, "dyed": true}"""), ("emulsion", """{"family": "dualCure"}"""), ("lamp", """{"kind": "ledArray"}"""),
+    ];
+
 
     /// <param name="json">The document.</param>
     /// <param name="where">The file's name, for messages.</param>
@@ -16,8 +21,8 @@ public static class ExposureCaseReader
         var problems = new ProblemList();
         var root = DocumentField.Root(json, where, problems);
         problems.ThrowIfAny();
-        foreach (var needed in Needed.Where(name => !root[name].IsThere))
-            root[needed].Missing("an object as in SHOP.json (docs/schema/expose-case.json)");
+        foreach (var (name, example) in Needed.Where(needed => !root[needed.Name].IsThere))
+            root[name].Missing($"the field \"{name}\", as \"{name}\": {example}");
         if (!problems.IsEmpty)
             root.RefuseSlips();
         problems.ThrowIfAny();

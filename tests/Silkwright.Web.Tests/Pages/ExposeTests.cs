@@ -75,6 +75,25 @@ public sealed class ExposeTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.Equal(HttpStatusCode.OK, window.StatusCode);
     }
 
+    /// <summary>Over HTTP nobody has a file: the field of the body is named, with how to write it, and the example is one that is taken.</summary>
+    [Theory]
+    [InlineData("mesh")]
+    [InlineData("emulsion")]
+    [InlineData("lamp")]
+    public async Task A_case_without_a_needed_field_is_told_the_field(string missing)
+    {
+        var body = JsonNode.Parse("""{"mesh": {"countPerCm": 77, "threadUm": 48}, "emulsion": {"family": "diazo"}, "lamp": {"kind": "tubeBank"}}""")!.AsObject();
+        _ = body.Remove(missing);
+        var answer = await web.Browser.PostAsJsonAsync("/api/expose/window", body, Cancel);
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        var problem = Assert.Single(JsonNode.Parse(await answer.Content.ReadAsStringAsync(Cancel))!["problems"]!.AsArray())!;
+        Assert.Equal($"body: {missing}", (string?)problem["where"]);
+        var remedy = (string)problem["remedy"]!;
+        Assert.DoesNotContain("SHOP", remedy, StringComparison.Ordinal);
+        body[missing] = JsonNode.Parse(remedy[remedy.IndexOf('{', StringComparison.Ordinal)..^1]);
+        Assert.Equal(HttpStatusCode.OK, (await web.Browser.PostAsJsonAsync("/api/expose/window", body, Cancel)).StatusCode);
+    }
+
     [Fact]
     public async Task Depths_are_fitted_over_http()
     {
