@@ -53,11 +53,12 @@ internal static class CoatEndpoints
             .DisableAntiforgery();
         api.MapPost("/coat/experience/kept/{number:int}/withdraw", async (int number, HttpRequest request, ExperienceRecords records, CancellationToken cancel) =>
             {
-                await records.WithdrawAsync(number, request.Query["by"].ToString(), request.Query["why"].ToString(), cancel: cancel);
+                var withdrawal = await Withdrawal.ReadAsync(request, cancel);
+                await records.WithdrawAsync(number, withdrawal.By, withdrawal.Why, cancel: cancel);
                 return Documents.Ok(KeptExperienceDocument.Of(await records.HistoryAsync(cancel: cancel)));
             })
             .WithSummary("Takes such experience back: it stays on record and teaches no more")
-            .WithDescription("In the address: by, the person's name, and why.")
+            .WithDescription(Withdrawal.Described)
             .Produces<JsonObject>()
             .ProducesProblem(StatusCodes.Status400BadRequest)
             .DisableAntiforgery();

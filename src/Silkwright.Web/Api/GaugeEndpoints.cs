@@ -47,11 +47,12 @@ internal static class GaugeEndpoints
             .Produces<JsonObject>();
         api.MapPost("/gauge/readings/{number:int}/withdraw", async (int number, HttpRequest request, GaugingRecords records, CancellationToken cancel) =>
             {
-                await records.WithdrawAsync(number, request.Query["by"].ToString(), request.Query["why"].ToString(), cancel: cancel);
+                var withdrawal = await Withdrawal.ReadAsync(request, cancel);
+                await records.WithdrawAsync(number, withdrawal.By, withdrawal.Why, cancel: cancel);
                 return Documents.Ok(KeptReadingsDocument.Of(await records.HistoryAsync(cancel: cancel)));
             })
             .WithSummary("Takes a reading back: it stays on record and counts no more")
-            .WithDescription("In the address: by, the person's name, and why.")
+            .WithDescription(Withdrawal.Described)
             .Produces<JsonObject>()
             .ProducesProblem(StatusCodes.Status400BadRequest)
             .DisableAntiforgery();
