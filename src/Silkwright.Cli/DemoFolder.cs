@@ -40,7 +40,7 @@ internal sealed class DemoFolder(string path)
     /// <summary>Draws those of the films that belong to a demonstration and are not there yet: its films are drawn, not kept.</summary>
     public static async Task DrawIfMissingAsync(IEnumerable<string> paths, Surroundings surroundings, CancellationToken cancel)
     {
-        foreach (var missing in paths.Select(System.IO.Path.GetFullPath).Where(path => !File.Exists(path)).GroupBy(path => System.IO.Path.GetDirectoryName(path)!))
+        foreach (var missing in paths.Where(path => path.Length > 0).Select(System.IO.Path.GetFullPath).Where(path => !File.Exists(path)).GroupBy(path => System.IO.Path.GetDirectoryName(path)!))
         {
             var demo = new DemoFolder(System.IO.Path.GetDirectoryName(missing.Key) ?? missing.Key);
             if (missing.Key == demo.FilmsPath && demo.IsThere)
@@ -79,7 +79,9 @@ internal sealed class DemoFolder(string path)
     private void Draw(FilmRecipe recipe, IProgress<double> progress, CancellationToken cancel)
     {
         var whole = System.IO.Path.Combine(FilmsPath, recipe.File);
-        var drawing = $"{whole}.drawing";
+
+        // Another run may draw the same film at the same time.
+        var drawing = $"{whole}.{Guid.NewGuid():N}.drawing";
         try
         {
             FilmMaker.Draw(recipe, drawing, progress, cancel);

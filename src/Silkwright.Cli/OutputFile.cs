@@ -47,21 +47,47 @@ internal static class OutputFile
         }
     }
 
+    /// <summary>Writes all of it, or leaves nothing of it.</summary>
     /// <exception cref="InputProblemException">The file cannot be written.</exception>
     public static async Task WriteAsync(string path, byte[] bytes, CancellationToken cancel)
     {
+        FileStream file;
         try
         {
-            await File.WriteAllBytesAsync(path, bytes, cancel);
+            file = File.Create(path);
         }
         catch (Exception failure) when (IsRefusal(failure))
         {
             throw Refused(path, failure);
         }
+
+        try
+        {
+            await using (file)
+                await file.WriteAsync(bytes, cancel);
+        }
+        catch (OperationCanceledException)
+        {
+            TakeAway(path);
+            throw;
+        }
+        catch (Exception failure) when (IsRefusal(failure))
+        {
+            TakeAway(path);
+            throw new InputProblemException(new Problem($"This file can't be written to its end: {failure.Message}", path, "Make room where it goes, or name another place; nothing of it is kept."));
+        }
+    }
+
+    /// <summary>What is cut short; a device has no length, and stays.</summary>
+    private static void TakeAway(string path)
+    {
+        if (new FileInfo(Real(path)) is { Exists: true, Length: > 0 } half)
+            half.Delete();
     }
 
     private static bool IsRefusal(Exception failure) => failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException;
 
-    private static InputProblemException Refused(string path, Exception failure) =>
-        new(new Problem($"This file can't be written: {failure.Message}", path, "Name a folder that is there and may be written to."));
+    private static InputProblemException Refused(string path, Exception failure) => new(Directory.Exists(path)
+        ? new Problem("This file can't be written: it is a folder.", path, "Name a file in it.")
+        : new Problem($"This file can't be written: {failure.Message}", path, "Name a folder that is there and may be written to."));
 }

@@ -11,6 +11,8 @@ public static class RegularFile
     /// <exception cref="InputProblemException">There is nothing to read there.</exception>
     public static void Require(string path, string where)
     {
+        if (path.Length == 0)
+            throw new InputProblemException(new Problem("A file without a name is asked for.", "the files", "Name one; where it comes out of a variable, that is empty."));
         try
         {
             if (Directory.Exists(path))
@@ -22,7 +24,9 @@ public static class RegularFile
             var file = new FileInfo(path);
             if (file.ResolveLinkTarget(returnFinalTarget: true) is { } target)
                 file = new FileInfo(target.FullName);
-            if (!file.Exists || file.Length == 0)
+            if (!file.Exists)
+                throw new InputProblemException(new Problem("This is a link to a file that is not there.", where, "Check where it leads, or name the file itself."));
+            if (file.Length == 0)
             {
                 throw new InputProblemException(new Problem(
                     "There is nothing in it: it is empty, or a device or a pipe.", where, "Save it as a file, then name that."));

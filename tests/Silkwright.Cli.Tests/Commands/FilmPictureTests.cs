@@ -34,6 +34,35 @@ public sealed class FilmPictureTests
         Assert.Contains(says, run.Error, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("no-folder/a.png", "Name a folder that is there")]
+    [InlineData("folder.png", "it is a folder")]
+    [InlineData("film.png", "is the file that is read")]
+    public async Task A_place_where_no_picture_can_be_written_is_told_before_any_film_is_measured(string name, string says)
+    {
+        using var folder = new TemporaryFolder();
+        var film = folder.Write("film.png", Bar());
+        _ = Directory.CreateDirectory(Path.Combine(folder.Path, "folder.png"));
+        var run = await ShellRun.Of("film", film, "--picture", Path.Combine(folder.Path, name), "--mesh", "61/cm,64um");
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains(says, run.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("measuring", run.Error, StringComparison.Ordinal);
+        Assert.Equal(Bar(), await File.ReadAllBytesAsync(film, Cancel));
+    }
+
+    [Fact]
+    public async Task A_picture_that_finds_no_room_is_told_with_what_to_do()
+    {
+        Assert.SkipUnless(File.Exists("/dev/full"), "this system has no /dev/full");
+        using var folder = new TemporaryFolder();
+        var full = Path.Combine(folder.Path, "full.png");
+        _ = File.CreateSymbolicLink(full, "/dev/full");
+        var run = await ShellRun.Of("film", folder.Write("film.tif", Bar()), "--picture", full, "--mesh", "61/cm,64um");
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("Make room", run.Error, StringComparison.Ordinal);
+        Assert.True(File.Exists("/dev/full"));
+    }
+
     /// <summary>The smallest TIFF there is for it: one strip of eight rows, uncompressed, black is 1; rows 00011000.</summary>
     private static byte[] Bar()
     {

@@ -123,6 +123,32 @@ public sealed class FilmTests : IDisposable
     }
 
     [Fact]
+    public async Task Files_without_a_name_and_links_that_lead_nowhere_are_told_as_that()
+    {
+        var link = Path.Combine(folder.Path, "link.tif");
+        _ = File.CreateSymbolicLink(link, Path.Combine(folder.Path, "gone.tif"));
+        var run = await ShellRun.Of("film", "", link);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("without a name", run.Error, StringComparison.Ordinal);
+        Assert.Contains("a link to a file that is not there", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Films_of_one_name_are_told_with_their_folders_and_none_is_taken_twice()
+    {
+        var other = Directory.CreateDirectory(Path.Combine(folder.Path, "second")).FullName;
+        File.Copy(Films[2], Path.Combine(other, "base.tif"));
+        string[] asked = ["film", Films[0], Path.Combine(other, "base.tif")];
+        var run = await ShellRun.Of([.. asked, "--json"]);
+        Assert.Equal(asked[1..], run.Document["films"]!.AsArray().Select(film => (string?)film!["file"]));
+        Assert.Equal(asked[1], (string?)run.Document["job"]!["registerOffsetsMm"]![0]!["against"]);
+        run = await ShellRun.Of([.. asked, Path.Combine(other, "..", "base.tif")]);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("named twice", run.Error, StringComparison.Ordinal);
+        Assert.Empty(run.Output);
+    }
+
+    [Fact]
     public async Task Half_a_frame_is_a_fault()
     {
         var run = await ShellRun.Of("film", Path.Combine(folder.Path, "base.tif"), "--frame-width", "160mm");

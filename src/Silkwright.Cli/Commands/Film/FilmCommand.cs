@@ -39,10 +39,11 @@ internal static class FilmCommand
             var question = FilmQuestion.Read(options.Given(parse));
             if (question.At is { } at)
                 await FindAsync(paths, question.Options, at, surroundings, cancel);
-            var drawing = FilmPicture.Of(parse.GetValue(picture), question.Mesh, paths.Length);
+            ThrowIfTwice(paths);
+            var drawing = FilmPicture.Of(parse.GetValue(picture), question.Mesh, paths);
             var readings = await FilmWork.MeasureAllAsync(
                 paths,
-                (i, progress, stop) => FilmWork.MeasureAsync(paths[i], question.Options, progress, surroundings, stop),
+                async (i, progress, stop) => Named(paths, i, await FilmWork.MeasureAsync(paths[i], question.Options, progress, surroundings, stop)),
                 surroundings, cancel);
             var spots = question.At is { } spot ? await LookAsync(paths, question.Options, spot, readings, cancel) : null;
             if (drawing is not null)
@@ -55,6 +56,18 @@ internal static class FilmCommand
         });
         return verb;
     }
+
+    private static void ThrowIfTwice(string[] paths)
+    {
+        var problems = new ProblemList();
+        foreach (var twice in paths.Where(path => path.Length > 0).GroupBy(Path.GetFullPath).Where(same => same.Count() > 1))
+            problems.Add("This film is named twice.", twice.First(), "Name each film of the job once.");
+        problems.ThrowIfAny();
+    }
+
+    /// <summary>Films of one name are told apart by their folders.</summary>
+    private static FilmReading Named(string[] paths, int i, FilmReading reading) =>
+        paths.Count(path => Path.GetFileName(path) == reading.Measurement.File) > 1 ? reading with { Measurement = reading.Measurement with { File = paths[i] } } : reading;
 
     /// <summary>Before anything is measured: a spot that is not on the film costs nobody the wait.</summary>
     private static async Task FindAsync(
