@@ -5,11 +5,13 @@ namespace Silkwright.Film.Measuring;
 /// <param name="keeps">Components that are kept whole; none: none.</param>
 internal sealed class ComponentTally(SpeckMarks? specks, Predicate<Blob>? keeps = null)
 {
+    private List<DotShape> dots = [];
+
     public long Count { get; private set; }
 
     public long SpeckCount { get; private set; }
 
-    public List<DotShape> Dots { get; } = [];
+    public int DotCount => dots.Count;
 
     public List<Blob> Kept { get; } = [];
 
@@ -22,6 +24,21 @@ internal sealed class ComponentTally(SpeckMarks? specks, Predicate<Blob>? keeps 
         foreach (var (x, y) in Specks)
             specks?.Mark(x, y);
         Specks.Clear();
+    }
+
+    /// <summary>Puts the dots in order from the top down once no more come.</summary>
+    public void PutDotsInOrder()
+    {
+        dots.Sort();
+        dots.TrimExcess();
+    }
+
+    /// <summary>Hands over the dots and keeps none.</summary>
+    public List<DotShape> TakeDots()
+    {
+        var taken = dots;
+        dots = [];
+        return taken;
     }
 
     public void Close(Blob blob)
@@ -37,10 +54,10 @@ internal sealed class ComponentTally(SpeckMarks? specks, Predicate<Blob>? keeps 
         Count++;
         if (keeps is not null && keeps(blob))
             Kept.Add(blob);
-        if (specks is not null && blob.Width <= DotShape.LongestSide && blob.Height <= DotShape.LongestSide && Dots.Count < FilmComponents.MostDots)
+        if (specks is not null && blob.Width <= DotShape.LongestSide && blob.Height <= DotShape.LongestSide && dots.Count < FilmComponents.MostDots)
         {
-            Dots.Add(new DotShape(
-                (float)(blob.SumX / blob.Area), (float)(blob.SumY / blob.Area), (int)blob.Area, (byte)blob.Width, (byte)blob.Height));
+            dots.Add(new DotShape(
+                (float)(blob.SumX / blob.Area), (float)(blob.SumY / blob.Area), (ushort)blob.Area, (byte)blob.Width, (byte)blob.Height));
         }
     }
 }

@@ -6,7 +6,7 @@ namespace Silkwright.Film.Measuring;
 /// <param name="Area">[px]</param>
 /// <param name="Width">Bounding box. [px]</param>
 /// <param name="Height">Bounding box. [px]</param>
-internal readonly record struct DotShape(float X, float Y, int Area, byte Width, byte Height) : IComparable<DotShape>
+internal readonly record struct DotShape(float X, float Y, ushort Area, byte Width, byte Height) : IComparable<DotShape>
 {
     /// <summary>Longest side of what is kept as a dot. [px]</summary>
     public const int LongestSide = byte.MaxValue;
@@ -18,6 +18,7 @@ internal readonly record struct DotShape(float X, float Y, int Area, byte Width,
     public bool IsCompact => Width <= 2 * Height && Height <= 2 * Width && Area >= 0.6 * Width * Height;
 
     /// <summary>From the top down, then from the left.</summary>
-    public int CompareTo(DotShape other) =>
-        (Y, X, Area, Width, Height).CompareTo((other.Y, other.X, other.Area, other.Width, other.Height));
+    public int CompareTo(DotShape other) => Y != other.Y ? Y.CompareTo(other.Y)
+        : X != other.X ? X.CompareTo(other.X)
+        : (Area, Width, Height).CompareTo((other.Area, other.Width, other.Height));
 }

@@ -118,6 +118,8 @@ internal static class FilmComponents
                         progress?.Report(1024.0 * Interlocked.Increment(ref done) / height);
                 });
                 band.MarkSpecks();
+                band.ImageTally.PutDotsInOrder();
+                band.GapTally.PutDotsInOrder();
             });
         }
         catch (AggregateException failures)
@@ -138,17 +140,30 @@ internal static class FilmComponents
         foreach (var blob in ComponentSeams.Join(bands))
             seams.Close(blob);
         seams.MarkSpecks();
-        var dots = new List<DotShape>(Math.Min(MostDots, seams.Dots.Count + tallies.Sum(t => t.Dots.Count)));
-        foreach (var tally in tallies.Append(seams))
+        seams.PutDotsInOrder();
+        return new ComponentSet(
+            seams.Count + tallies.Sum(t => t.Count), seams.SpeckCount + tallies.Sum(t => t.SpeckCount), InOrder(tallies, seams), [.. tallies.Append(seams).SelectMany(t => t.Kept).OrderBy(k => k.Top).ThenBy(k => k.Left)]);
+    }
+
+    /// <summary>The dots of all bands from the top down, and those across their seams between them; the tallies are emptied.</summary>
+    /// <remarks>One order whatever the bands: lattices start from a dot, and a film's figures must not hang on how its strips were cut.</remarks>
+    private static DotShape[] InOrder(ComponentTally[] bands, ComponentTally seams)
+    {
+        var across = seams.TakeDots();
+        var dots = new DotShape[Math.Min(MostDots, across.Count + bands.Sum(b => b.DotCount))];
+        var count = 0;
+        foreach (var band in bands)
         {
-            dots.AddRange(tally.Dots.Take(MostDots - dots.Count));
-            tally.Dots.Clear();
-            tally.Dots.TrimExcess();
+            var own = band.TakeDots();
+            var taken = Math.Min(own.Count, dots.Length - count);
+            own.CopyTo(0, dots, count, taken);
+            count += taken;
         }
 
-        // One order whatever the bands: lattices start from a dot, and a film's figures must not hang on how its strips were cut.
-        dots.Sort();
-        return new ComponentSet(
-            seams.Count + tallies.Sum(t => t.Count), seams.SpeckCount + tallies.Sum(t => t.SpeckCount), dots, [.. tallies.Append(seams).SelectMany(t => t.Kept).OrderBy(k => k.Top).ThenBy(k => k.Left)]);
+        // What lies within a band is above all of the next, so only those across seams are to be put in: from the end, where there is room.
+        var (at, left) = (count - 1, dots.Length - count - 1);
+        for (var to = dots.Length - 1; left >= 0; to--)
+            dots[to] = at >= 0 && dots[at].CompareTo(across[left]) > 0 ? dots[at--] : across[left--];
+        return dots;
     }
 }

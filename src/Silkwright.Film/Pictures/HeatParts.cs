@@ -45,14 +45,14 @@ internal sealed class HeatParts
 
     private static FilmBitmap Blank(FilmBitmap film) => new(film.Width, film.Height);
 
-    private void Fill(OpeningTiles tiles, FilmBitmap? mask, IReadOnlyList<DotShape> dots, double lineUm, double dotUm, FilmBitmap narrower, FilmBitmap near)
+    private void Fill(OpeningTiles tiles, FilmBitmap? mask, DotShape[] dots, double lineUm, double dotUm, FilmBitmap narrower, FilmBitmap near)
     {
         tiles.Fill(Disc(lineUm), mask, narrower);
         tiles.Fill(Disc(lineUm * NearFactor), mask, near);
         if (mask is null)
             return;
         var (least, most) = (Px(dotUm), Px(dotUm * NearFactor));
-        for (var i = 0; i < dots.Count; i++)
+        for (var i = 0; i < dots.Length; i++)
         {
             if ((i & 0xFFFF) == 0)
                 cancel.ThrowIfCancellationRequested();

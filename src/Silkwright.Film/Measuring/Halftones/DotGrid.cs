@@ -5,7 +5,7 @@ namespace Silkwright.Film.Measuring.Halftones;
 internal sealed class DotGrid
 {
     private const int CellPx = 24;
-    private readonly DotShape[] dots;
+    private readonly ScreenDots dots;
     private readonly int across;
     private readonly int down;
 
@@ -16,32 +16,24 @@ internal sealed class DotGrid
     private readonly int[] order;
 
     /// <summary>Column of the cell of each of <see cref="order"/>.</summary>
-    private readonly int[] column;
+    private readonly ushort[] column;
 
-    public DotGrid(DotShape[] dots, int width, int height)
+    public DotGrid(ScreenDots dots, int width, int height)
     {
         this.dots = dots;
         across = (width / CellPx) + 1;
         down = (height / CellPx) + 1;
         first = new int[down + 1];
-        var cells = new long[dots.Length];
-        order = new int[dots.Length];
-        column = new int[dots.Length];
-        for (var i = 0; i < dots.Length; i++)
-        {
-            var (x, y) = (Clamp(dots[i].X, across), Clamp(dots[i].Y, down));
-            (cells[i], order[i]) = (((((long)y * across) + x) << 32) | (uint)i, i);
-            first[y + 1]++;
-        }
-
-        Array.Sort(cells, order);
+        for (var i = 0; i < dots.Count; i++)
+            first[Row(i) + 1] += dots.MayBeDot(i) ? 1 : 0;
         for (var y = 0; y < down; y++)
             first[y + 1] += first[y];
-        for (var k = 0; k < order.Length; k++)
-            column[k] = Clamp(dots[order[k]].X, across);
+        order = new int[first[down]];
+        column = new ushort[first[down]];
+        Fill();
     }
 
-    public DotShape[] Dots => dots;
+    public ScreenDots Dots => dots;
 
     /// <summary>The dot nearest to a point and no farther than <paramref name="reach"/>, or -1.</summary>
     /// <param name="x">[px]</param>
@@ -68,6 +60,28 @@ internal sealed class DotGrid
         }
 
         return best;
+    }
+
+    private int Row(int dot) => Clamp(dots[dot].Y, down);
+
+    /// <summary>Puts the dots of each row in order of their columns. They come row by row.</summary>
+    private void Fill()
+    {
+        var row = new List<long>();
+        for (var i = 0; i < dots.Count;)
+        {
+            var y = Row(i);
+            row.Clear();
+            for (; i < dots.Count && Row(i) == y; i++)
+            {
+                if (dots.MayBeDot(i))
+                    row.Add(((long)Clamp(dots[i].X, across) << 32) | (uint)i);
+            }
+
+            row.Sort();
+            for (var k = 0; k < row.Count; k++)
+                (order[first[y] + k], column[first[y] + k]) = ((int)row[k], (ushort)(row[k] >> 32));
+        }
     }
 
     private static int Clamp(double at, int cells) => Math.Clamp((int)(at / CellPx), 0, cells - 1);

@@ -14,8 +14,8 @@ internal static class HalftoneFinder
     public static (IReadOnlyList<HalftoneZone> Zones, FilmBitmap? Mask) Find(
         FilmBitmap bits, ComponentSet image, ComponentSet gap, double dpi, CancellationToken cancel)
     {
-        var dots = Candidates(image, dpi);
-        var holes = Candidates(gap, dpi);
+        var dots = new ScreenDots(image.Dots, dpi);
+        var holes = new ScreenDots(gap.Dots, dpi);
         IReadOnlyList<DotGroup> dotGroups = [], holeGroups = [];
         Parallel.Invoke(
             new ParallelOptions { CancellationToken = cancel },
@@ -24,7 +24,7 @@ internal static class HalftoneFinder
         var seeds = dotGroups.Select(g => (Group: g, Lattice: g.Lattice, Holes: false))
             .Concat(holeGroups.Select(g => (Group: g, Lattice: ToDots(g.Lattice), Holes: true)))
             .OrderByDescending(s => s.Group.Members.Length).Take(MostLattices);
-        var taken = new TakenDots(dots.Length, holes.Length);
+        var taken = new TakenDots(dots.Count, holes.Count);
         var maps = new List<SiteMap>();
         var grown = new List<(SiteMap Map, IReadOnlyList<int> Sites)>();
         foreach (var (group, lattice, isHoles) in seeds)
@@ -56,27 +56,10 @@ internal static class HalftoneFinder
         var mask = new FilmBitmap(bits.Width, bits.Height);
         foreach (var (map, sites, _) in zones)
             ZoneMask.Draw(map, sites, mask);
-        var parts = Slivers(image, dpi);
-        var apart = maps.ToDictionary(m => m, m => StrandedDots.Hide(m, parts, mask));
+        var apart = maps.ToDictionary(m => m, m => StrandedDots.Hide(m, dots, mask));
         var told = zones.Select(z => z.Zone! with { CutDots = z.Zone.CutDots + apart[z.Map].GetValueOrDefault(z.Map.Zone[z.Sites[0]]) });
         return ([.. told.OrderByDescending(z => z.WidthMm * z.HeightMm)], mask);
     }
-
-    /// <summary>Small round-enough parts: holes between swollen dots are four-pointed and fill little of their box.</summary>
-    private static DotShape[] Candidates(ComponentSet set, double dpi)
-    {
-        var longest = dpi / LatticeGroups.LeastLpi;
-        return [.. set.Dots.Where(d => d.Width <= longest && d.Height <= longest && IsRoundEnough(d))];
-    }
-
-    private static DotShape[] Slivers(ComponentSet image, double dpi)
-    {
-        var longest = dpi / LatticeGroups.LeastLpi;
-        return [.. image.Dots.Where(d => d.Width <= longest && d.Height <= longest && !IsRoundEnough(d))];
-    }
-
-    private static bool IsRoundEnough(DotShape d) =>
-        d.Width <= 2.2 * d.Height && d.Height <= 2.2 * d.Width && d.Area >= 0.25 * d.Width * d.Height;
 
     /// <summary>The lattice of dots whose holes stand on this one: half a step away each way.</summary>
     private static ScreenLattice ToDots(ScreenLattice holes)

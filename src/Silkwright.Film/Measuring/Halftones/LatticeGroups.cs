@@ -15,10 +15,13 @@ internal static class LatticeGroups
     private const double PeriodTolerance = 0.12;
     private const double AngleTolerance = 8 * Math.PI / 180;
 
+    /// <summary>The site of a dot that has none.</summary>
+    private static readonly (int I, int J) Nowhere = (int.MinValue, int.MinValue);
+
     /// <summary>Lattices of the groups, the largest first.</summary>
     public static IReadOnlyList<DotGroup> Find(DotGrid grid, double dpi, CancellationToken cancel)
     {
-        var count = grid.Dots.Length;
+        var count = grid.Dots.Count;
         var near = new int[4 * count];
         var period = new float[count];
         var angle = new float[count];
@@ -41,7 +44,8 @@ internal static class LatticeGroups
             }
         }
 
-        var sites = new (int I, int J)?[count];
+        var sites = new (int I, int J)[count];
+        Array.Fill(sites, Nowhere);
         return
         [
             .. Groups(sets, period).OrderByDescending(g => g.Length).Select(g => Fit(grid, g, sets, sites, near, period, angle)).OfType<DotGroup>(),
@@ -75,6 +79,8 @@ internal static class LatticeGroups
     private static (float Period, float Angle) Local(DotGrid grid, int i, double dpi, Span<int> near)
     {
         near.Fill(-1);
+        if (!grid.Dots.MayBeDot(i))
+            return (0, 0);
         var dot = grid.Dots[i];
         var closest = -1;
         for (var reach = dpi / MostLpi * 3; closest < 0; reach *= 2)
@@ -113,7 +119,7 @@ internal static class LatticeGroups
 
     /// <summary>Numbers the dots of a group by walking from neighbour to neighbour, and fits.</summary>
     private static DotGroup? Fit(
-        DotGrid grid, int[] members, UnionFind sets, (int I, int J)?[] sites, int[] near, float[] period, float[] angle)
+        DotGrid grid, int[] members, UnionFind sets, (int I, int J)[] sites, int[] near, float[] period, float[] angle)
     {
         double c = 0, s = 0;
         foreach (var m in members)
@@ -132,18 +138,18 @@ internal static class LatticeGroups
             for (var k = 0; k < 4; k++)
             {
                 var next = near[(4 * at) + k];
-                if (next < 0 || sites[next] is not null || period[next] <= 0 || sets.Root(next) != group)
+                if (next < 0 || sites[next] != Nowhere || period[next] <= 0 || sets.Root(next) != group)
                     continue;
                 var (i, j) = local.Sites(grid.Dots[next].X - grid.Dots[at].X, grid.Dots[next].Y - grid.Dots[at].Y);
-                sites[next] = (sites[at]!.Value.I + (int)Math.Round(i), sites[at]!.Value.J + (int)Math.Round(j));
+                sites[next] = (sites[at].I + (int)Math.Round(i), sites[at].J + (int)Math.Round(j));
                 walk.Enqueue(next);
             }
         }
 
         // Dots with all four neighbours are whole; those at an edge may be cut and off centre.
-        var whole = Array.FindAll(members, m => sites[m] is not null && near.AsSpan(4 * m, 4).IndexOf(-1) < 0);
-        return whole.Length < LeastDots / 3
+        var whole = members.Where(m => sites[m] != Nowhere && near.AsSpan(4 * m, 4).IndexOf(-1) < 0);
+        return whole.Count() < LeastDots / 3
             ? null
-            : new DotGroup(ScreenLattice.Fit(whole.Select(m => ((double)sites[m]!.Value.I, (double)sites[m]!.Value.J, (double)grid.Dots[m].X, (double)grid.Dots[m].Y))), members);
+            : new DotGroup(ScreenLattice.Fit(whole.Select(m => ((double)sites[m].I, (double)sites[m].J, (double)grid.Dots[m].X, (double)grid.Dots[m].Y))), members);
     }
 }

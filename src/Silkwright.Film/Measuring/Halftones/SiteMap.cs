@@ -17,14 +17,14 @@ internal sealed class SiteMap
     private const double MostGrowth = 2;
 
     private readonly FilmBitmap bits;
-    private readonly DotShape[] dotShapes;
-    private readonly DotShape[] holeShapes;
+    private readonly ScreenDots dotShapes;
+    private readonly ScreenDots holeShapes;
     private readonly int firstI;
     private readonly int firstJ;
     private readonly SiteValues<int> dots;
     private readonly SiteValues<int> holes;
 
-    public SiteMap(FilmBitmap bits, ScreenLattice lattice, DotShape[] dotShapes, DotShape[] holeShapes)
+    public SiteMap(FilmBitmap bits, ScreenLattice lattice, ScreenDots dotShapes, ScreenDots holeShapes)
     {
         (this.bits, this.dotShapes, this.holeShapes) = (bits, dotShapes, holeShapes);
         Lattice = lattice;
@@ -52,7 +52,7 @@ internal sealed class SiteMap
     public int Zones { get; set; }
 
     /// <summary>Whether shapes stand on these sites so well that they belong to this lattice and need none of their own.</summary>
-    public bool Fits(DotShape[] shapes, int[] members, double shift)
+    public bool Fits(ScreenDots shapes, int[] members, double shift)
     {
         double sumI = 0, sumJ = 0, square = 0;
         foreach (var m in members)
@@ -128,7 +128,7 @@ internal sealed class SiteMap
     /// <summary>Whether a site has a dot, or a hole, that is not much larger than the one of a zone's site near it.</summary>
     public bool IsLike(int site, int other) => IsLike(dots, dotShapes, site, other) || IsLike(holes, holeShapes, site, other);
 
-    private static bool IsLike(SiteValues<int> at, DotShape[] shapes, int site, int other) =>
+    private static bool IsLike(SiteValues<int> at, ScreenDots shapes, int site, int other) =>
         at[site] >= 0 && at[other] >= 0 && shapes[at[other]].Area <= MostGrowth * shapes[at[site]].Area;
 
     /// <summary>The image at a point; gap outside the film.</summary>
@@ -155,13 +155,13 @@ internal sealed class SiteMap
         return count;
     }
 
-    private SiteValues<int> Place(DotShape[] shapes, double shift)
+    private SiteValues<int> Place(ScreenDots shapes, double shift)
     {
         var placed = new SiteValues<int>(Across * Down, -1);
-        for (var k = 0; k < shapes.Length; k++)
+        for (var k = 0; k < shapes.Count; k++)
         {
             var shape = shapes[k];
-            if (shape.Diameter > 1.15 * Lattice.Period)
+            if (!shapes.MayBeDot(k) || shape.Diameter > 1.15 * Lattice.Period)
                 continue;
             var (i, j) = Lattice.Sites(shape.X, shape.Y);
             var (di, dj) = (i - shift - Math.Round(i - shift), j - shift - Math.Round(j - shift));

@@ -5,14 +5,17 @@ internal static class StrandedDots
 {
     /// <summary>Hides the slivers that belong to a map's zones.</summary>
     /// <param name="map">A lattice whose zones are grown.</param>
-    /// <param name="parts">Small parts of the image that are not round enough for dots.</param>
+    /// <param name="dots">Of the image; those that are not round enough for dots may be slivers.</param>
     /// <param name="mask">What is hidden from the search for line work.</param>
     /// <returns>Slivers of each zone, by its number, that stand at none of its sites or their neighbours.</returns>
-    public static Dictionary<int, int> Hide(SiteMap map, DotShape[] parts, FilmBitmap mask)
+    public static Dictionary<int, int> Hide(SiteMap map, ScreenDots dots, FilmBitmap mask)
     {
         var apart = new Dictionary<int, int>();
-        foreach (var part in parts)
+        for (var i = 0; i < dots.Count; i++)
         {
+            if (!dots.MayBePart(i))
+                continue;
+            var part = dots[i];
             var site = map.Nearest(part.X, part.Y);
             var (zone, steps) = map.NearestZone(site, part.Area);
             if (zone == 0)

@@ -2,10 +2,14 @@
 namespace Silkwright.Film.Measuring.Halftones;
 
 /// <summary>Tones at the sites of a zone, smoothed by a plane through the sites about one.</summary>
-/// <param name="across">Sites of the lattice in a row.</param>
-/// <param name="down">Rows of sites.</param>
-internal sealed class ToneField(int across, int down)
+/// <remarks>Kept as the areas of the dots or holes there: a tone is a dot's share of a lattice cell, or what a hole leaves of it.</remarks>
+/// <param name="map">The lattice.</param>
+/// <param name="ofHoles">The areas are of holes.</param>
+internal sealed class ToneField(SiteMap map, bool ofHoles)
 {
+    /// <summary>A site that nothing is known of.</summary>
+    private const int None = -1;
+
     /// <summary>Sites on either side that a plane is laid through.</summary>
     private const int Window = 2;
     private const int TailWindow = 3;
@@ -19,40 +23,46 @@ internal sealed class ToneField(int across, int down)
     private const int EndSites = 8;
     private const double EndShare = 0.0005;
 
-    private readonly SiteValues<double> tones = new(across * down, double.NaN);
+    private readonly double cell = map.Lattice.Period * map.Lattice.Period;
+    private readonly SiteValues<int> areas = new(map.Across * map.Down, None);
+    private readonly AreaCounts counts = new();
 
     public bool Has(int site) => Tone(site) is { };
 
-    public void Add(int site, double tone) => tones[site] = tone;
+    /// <summary>Takes the area of the whole dot, or hole, of a site that has none yet. [px]</summary>
+    public void Add(int site, int area)
+    {
+        areas[site] = area;
+        counts.Add(area);
+    }
 
     /// <summary>The ends of the tone range: the mean of the few lowest and of the few highest smoothed tones; none without enough sites.</summary>
     /// <param name="share">Share of the sites, lowest and highest, that are smoothed and compared.</param>
     /// <param name="least">Fewest sites of such a tail.</param>
     public (double Low, double High)? Ends(double share, int least)
     {
-        var given = tones.Given().ToArray();
-        var sorted = Array.ConvertAll(given, t => t.Value);
-        Array.Sort(sorted);
-        var count = Math.Min(sorted.Length, Math.Max(least, (int)(share * sorted.Length)));
+        var count = Math.Min(counts.Count, Math.Max(least, (int)(share * counts.Count)));
         if (count == 0)
             return null;
-        var low = Smoothed(InOrder(t => t <= sorted[count - 1]).Take(count));
-        var high = Smoothed(InOrder(t => t >= sorted[^count]).TakeLast(count));
+        var (smallest, largest) = (counts.At(count - 1), counts.At(counts.Count - count));
+        var small = Tail(area => area <= smallest);
+        var large = Tail(area => area >= largest);
+        var (low, high) = (Smoothed((ofHoles ? large : small).Take(count)), Smoothed((ofHoles ? small : large).TakeLast(count)));
         if (low.Length == 0 || high.Length == 0)
             return null;
-        var few = Math.Max(EndSites, (int)(EndShare * sorted.Length));
+        var few = Math.Max(EndSites, (int)(EndShare * counts.Count));
         return (low.Take(few).Average(), high.TakeLast(few).Average());
 
-        IEnumerable<(int Site, double Tone)> InOrder(Predicate<double> isOf) => given.Where(t => isOf(t.Value)).OrderBy(t => t.Value).ThenBy(t => t.Site);
+        // In order of tones; of equal ones, of sites.
+        IEnumerable<int> Tail(Predicate<int> isOf) => areas.Given().Where(a => isOf(a.Value)).OrderBy(a => ofHoles ? -a.Value : a.Value).ThenBy(a => a.Site).Select(a => a.Site);
     }
 
-    private double[] Smoothed(IEnumerable<(int Site, double Tone)> tail) =>
-        [.. tail.Select(t => Plane(t.Site, TailWindow, LeastTailNeighbours)).OfType<double>().Order()];
+    private double[] Smoothed(IEnumerable<int> tail) => [.. tail.Select(site => Plane(site, TailWindow, LeastTailNeighbours)).OfType<double>().Order()];
 
     /// <summary>What the tones about a site let expect there.</summary>
     public double? Expected(int site) => Plane(site, Window, LeastNeighbours, withCentre: false);
 
-    private double? Tone(int site) => site >= 0 && site < tones.Length && tones[site] is var tone && !double.IsNaN(tone) ? tone : null;
+    private double? Tone(int site) => site < 0 || site >= areas.Length || areas[site] is var area && area == None ? null : ofHoles ? 1 - (area / cell) : area / cell;
 
     /// <summary>Least-squares plane t = a + b di + c dj at the site itself, or the mean where no slope is plain (F test).</summary>
     private double? Plane(int site, int window, int least, bool withCentre = true)
@@ -62,7 +72,7 @@ internal sealed class ToneField(int across, int down)
         {
             for (var di = -window; di <= window; di++)
             {
-                if ((di == 0 && dj == 0 && !withCentre) || Tone(site + (dj * across) + di) is not { } t)
+                if ((di == 0 && dj == 0 && !withCentre) || Tone(site + (dj * map.Across) + di) is not { } t)
                     continue;
                 n++;
                 (si, sj, st) = (si + di, sj + dj, st + t);

@@ -5,7 +5,7 @@ namespace Silkwright.Film.Measuring.Halftones;
 internal static class ZoneGrower
 {
     /// <summary>The sites of each zone that holds seeds; zones that do not touch are apart.</summary>
-    public static IEnumerable<IReadOnlyList<int>> Grow(SiteMap map, int[] seeds, DotShape[] shapes, double shift)
+    public static IEnumerable<IReadOnlyList<int>> Grow(SiteMap map, int[] seeds, ScreenDots shapes, double shift)
     {
         foreach (var seed in seeds)
         {

@@ -3,7 +3,7 @@ using Silkwright.Artwork;
 namespace Silkwright.Film.Measuring.Halftones;
 
 /// <summary>Ruling, angle, tones, smallest dot and hole and cut dots of one zone.</summary>
-internal sealed class ZoneMeasurer(SiteMap map, IReadOnlyList<int> sites, DotShape[] dots, DotShape[] holes, double dpi)
+internal sealed class ZoneMeasurer(SiteMap map, IReadOnlyList<int> sites, ScreenDots dots, ScreenDots holes, double dpi)
 {
     /// <summary>Share of the least and of the most tones that are smoothed and compared.</summary>
     private const double TailShare = 0.01;
@@ -14,10 +14,10 @@ internal sealed class ZoneMeasurer(SiteMap map, IReadOnlyList<int> sites, DotSha
     /// <summary>Tone above which round dots come so near each other that they cannot be told from cut ones. [1]</summary>
     private const double MostToneOfCut = 0.68;
 
-    private readonly ToneField dotTones = new(map.Across, map.Down);
-    private readonly ToneField holeTones = new(map.Across, map.Down);
-    private readonly List<double> innerDots = new(sites.Count);
-    private readonly List<double> innerHoles = [];
+    private readonly ToneField dotTones = new(map, ofHoles: false);
+    private readonly ToneField holeTones = new(map, ofHoles: true);
+    private readonly AreaCounts innerDots = new();
+    private readonly AreaCounts innerHoles = new();
 
     /// <summary>Sites whose dots the lattice is fitted to, and complements of those whose holes.</summary>
     private readonly List<int> fitted = new(sites.Count);
@@ -52,13 +52,9 @@ internal sealed class ZoneMeasurer(SiteMap map, IReadOnlyList<int> sites, DotSha
         };
     }
 
-    private static double? FirstPercentile(List<double> values)
-    {
-        if (values.Count == 0)
-            return null;
-        values.Sort();
-        return values[(int)(0.01 * (values.Count - 1))];
-    }
+    /// <summary>Diameter of the circle of the area that one in a hundred is below. [px]</summary>
+    private static double? FirstPercentile(AreaCounts areas) =>
+        areas.Count == 0 ? null : Math.Sqrt(4 * areas.At((int)(0.01 * (areas.Count - 1))) / Math.PI);
 
     private (double I, double J, double X, double Y) Point(int fitted)
     {
@@ -68,7 +64,6 @@ internal sealed class ZoneMeasurer(SiteMap map, IReadOnlyList<int> sites, DotSha
 
     private void TakeInner()
     {
-        var cell = map.Lattice.Period * map.Lattice.Period;
         foreach (var site in sites)
         {
             if (!ZoneMask.IsInner(map, site))
@@ -76,8 +71,8 @@ internal sealed class ZoneMeasurer(SiteMap map, IReadOnlyList<int> sites, DotSha
             if (map.Dot(site) >= 0)
             {
                 var dot = dots[map.Dot(site)];
-                innerDots.Add(dot.Diameter);
-                dotTones.Add(site, dot.Area / cell);
+                innerDots.Add(dot.Area);
+                dotTones.Add(site, dot.Area);
                 fitted.Add(site);
             }
 
@@ -85,8 +80,8 @@ internal sealed class ZoneMeasurer(SiteMap map, IReadOnlyList<int> sites, DotSha
             if (map.Hole(site) >= 0 && IsInner(site + 1) && IsInner(site + map.Across) && IsInner(site + map.Across + 1))
             {
                 var hole = holes[map.Hole(site)];
-                innerHoles.Add(hole.Diameter);
-                holeTones.Add(site, 1 - (hole.Area / cell));
+                innerHoles.Add(hole.Area);
+                holeTones.Add(site, hole.Area);
                 fitted.Add(~site);
             }
         }
@@ -110,7 +105,7 @@ internal sealed class ZoneMeasurer(SiteMap map, IReadOnlyList<int> sites, DotSha
             }
         }
 
-        var whole = new List<(int Site, double Tone)>();
+        var whole = new List<(int Site, int Area)>();
         foreach (var site in edge)
         {
             if (IsInner(site) || dotTones.Expected(site) is not { } expected || expected > MostToneOfCut)
@@ -119,7 +114,7 @@ internal sealed class ZoneMeasurer(SiteMap map, IReadOnlyList<int> sites, DotSha
             var index = map.Dot(site);
             if (index >= 0 && map.Zone[site] != 0 && IsWhole(dots[index], map.At(site), area, period))
             {
-                whole.Add((site, dots[index].Area / (period * period)));
+                whole.Add((site, dots[index].Area));
                 continue;
             }
 
@@ -129,25 +124,25 @@ internal sealed class ZoneMeasurer(SiteMap map, IReadOnlyList<int> sites, DotSha
                 cutDots++;
         }
 
-        foreach (var (site, tone) in whole)
-            dotTones.Add(site, tone);
+        foreach (var (site, area) in whole)
+            dotTones.Add(site, area);
         TakeEdgeHoles(period * period);
     }
 
     private void TakeEdgeHoles(double cell)
     {
-        var whole = new List<(int Site, double Tone)>();
+        var whole = new List<(int Site, int Area)>();
         foreach (var site in sites)
         {
             if (map.Hole(site) < 0 || holeTones.Has(site) || holeTones.Expected(site) is not { } expected)
                 continue;
             var hole = holes[map.Hole(site)];
             if (IsWhole(hole, map.At(site, 0.5), (1 - expected) * cell, Math.Sqrt(cell)))
-                whole.Add((site, 1 - (hole.Area / cell)));
+                whole.Add((site, hole.Area));
         }
 
-        foreach (var (site, tone) in whole)
-            holeTones.Add(site, tone);
+        foreach (var (site, area) in whole)
+            holeTones.Add(site, area);
     }
 
     private static bool IsWhole(DotShape dot, (double X, double Y) at, double area, double period)

@@ -26,7 +26,7 @@ internal static class JobFilms
         if (mirrored)
             bits = Mirrored(bits);
         var film = Film.Measuring.FilmBitmap.Of(bits);
-        var (image, _) = Film.Measuring.FilmComponents.FindAndTakeOutSpecks(film, dpi, CancellationToken.None);
+        var (image, gap) = Film.Measuring.FilmComponents.FindAndTakeOutSpecks(film, dpi, CancellationToken.None);
         return new FilmMeasurement
         {
             File = file,
@@ -34,7 +34,7 @@ internal static class JobFilms
             HeightPx = bits.Height,
             Dpi = dpi,
             CoveragePercent = 0,
-            Components = new FilmCounts(0, 0),
+            Components = new FilmCounts(image.Count, gap.Count),
             Specks = new FilmCounts(0, 0),
             ImageWidths = [],
             Halftones = [],
