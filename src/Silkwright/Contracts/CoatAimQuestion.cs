@@ -42,8 +42,10 @@ public static class CoatAimQuestion
         var (wanted, mesh) = (given.ReadRequired(Wanted), MeshQuestion.Read(given, MeshQuestion.Count));
         var (tolerance, solids, area) = (given.Read(Tolerance), given.Read(Solids), given.Read(Area));
         var (emulsion, shop, person, trough) = (given.Read(Emulsion), given.Read(Shop), given.Read(Operator), given.Read(Trough));
+        var taken = new CoatReadings(readings, []);
+        readings = taken.Rows;
         var shops = readings.Select(row => row.Coat.Shop).Distinct().ToArray();
-        shop ??= shops is [var only] ? only : null;
+        shop = shop is not null ? taken.Spelled(shop) : shops is [var only] ? only : null;
         var own = readings.Where(row => row.Coat.Shop == shop).ToArray();
         string?[] people = [.. own.Select(row => row.Coat.Operator).OfType<string>().Distinct()];
         (Trough Trough, bool EdgeIsKnown)[] troughs = [.. own.Where(row => row.Coat.Trough.Id.Length > 0).Select(row => (row.Coat.Trough, row.Coat.EdgeIsKnown)).Distinct()];
@@ -53,7 +55,6 @@ public static class CoatAimQuestion
         Known(given, Trough, trough, [.. troughs.Select(one => one.Trough.Id).Distinct()]);
         given.ThrowIfAny();
 
-        var taken = new CoatReadings(readings, []);
         var asked = new CoatObservation
         {
             Shop = shop ?? "a shop like all",
@@ -74,7 +75,7 @@ public static class CoatAimQuestion
         var within = tolerance ?? (UsualToleranceShare * wanted);
         var aim = CoatAim.Of(wanted, within, hands, CoatHierarchy.Of(taken.Shared, CoatExperienceQuestion.Beside(taken.Shared, elsewhere), cancel));
         var nobody = people.Length == 0 && troughs.Length == 0;
-        return new CoatAimAnswer(wanted, within, (area ?? UsualAreaCm2) / 10_000, aim, [.. CoatAimWords.Notes(asked.Emulsion, nobody, area is null, readings.Count, elsewhere), .. aim.Laid.Notes]);
+        return new CoatAimAnswer(wanted, within, (area ?? UsualAreaCm2) / 10_000, aim, [.. CoatAimWords.Notes(asked.Emulsion, nobody, area is null, readings.Count, elsewhere), .. taken.NameNotes, .. aim.Laid.Notes]);
     }
 
     /// <summary>The same out of a shop's own people, troughs, emulsions and readings.</summary>

@@ -20,6 +20,7 @@ public static class CoatNextQuestion
         if (cases.Count is 0 or > MostCases)
             throw new InputProblemException(new Problem($"There are {cases.Count} coats to come.", "cases", $"Give 1 to {MostCases}: tomorrow's."));
         var taken = new CoatReadings(readings, []);
+        cases = taken.Spelled(cases);
         var worths = NextCoatReading.Of(CoatHierarchy.Of(taken.Shared, CoatExperienceQuestion.Beside(taken.Shared, elsewhere), cancel), [.. cases.Select(row => row.Coat)], cancel);
         return (cases, worths, taken.Flags,
         [

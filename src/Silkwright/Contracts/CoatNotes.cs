@@ -28,6 +28,8 @@ internal static class CoatNotes
             yield return new Note("Where no solids are given, 37 % by weight are taken (32 to 42).", Ground.CommonPractice);
         if (rows.Any(row => row.Coat.Emulsion.DensityGPerCm3 is null))
             yield return new Note("Where no density of the emulsion is given, its solids are taken to weigh 1.20 g/cm³ (docs/engines/emulsion.md).", Ground.CommonPractice);
+        foreach (var note in taken.NameNotes)
+            yield return note;
         foreach (var shop in taken.OptedOut.Order(StringComparer.Ordinal))
             yield return new Note($"{shop} shares nothing: its readings taught nobody else, and its own cases are answered out of its own readings alone.");
     }

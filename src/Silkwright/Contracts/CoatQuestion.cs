@@ -17,6 +17,7 @@ public static class CoatQuestion
     public static CoatAnswer Answer(IReadOnlyList<CoatRow> readings, IReadOnlyList<CoatRow> cases, IReadOnlyCollection<string>? without = null, CoatExperience? elsewhere = null, CancellationToken cancel = default)
     {
         var taken = new CoatReadings(readings, without ?? []);
+        cases = taken.Spelled(cases);
         _ = CoatExperienceQuestion.Beside([.. taken.Used.Select(row => new CoatRead(row.Coat, row.EomUm!.Value))], elsewhere);
         var shared = CoatHierarchy.Of(taken.Shared, elsewhere, cancel);
         var alone = new Dictionary<string, CoatHierarchy>();

@@ -7,29 +7,31 @@ namespace Silkwright.Contracts;
 internal sealed class CoatReadings
 {
     private readonly ILookup<string, CoatRead> apart;
+    private readonly ShopNames names = new();
 
     /// <param name="rows">All readings.</param>
     /// <param name="without">Shops whose readings teach nobody else.</param>
     /// <exception cref="InputProblemException">One of them is not among the readings: a slip in its name would share what it keeps to itself.</exception>
     public CoatReadings(IReadOnlyList<CoatRow> rows, IReadOnlyCollection<string> without)
     {
-        Rows = rows;
-        Flags = CoatRowChecks.Of(rows);
+        Rows = [.. rows.Select(names.Of)];
+        string[] shops = [.. Rows.Select(row => row.Coat.Shop).Distinct()];
+        var problems = new ProblemList();
+        foreach (var name in without.Where(name => !shops.Contains(names.Of(name))))
+            problems.Add($"No shop of the readings is called '{NearName.Shown(name)}'.", "without", NearName.Of(name, shops) is { } near ? $"Write {near} if that is meant: a shop that shares nothing must be known by its name." : $"Name one of {string.Join(", ", shops.Take(8))}, or leave it out.");
+        problems.ThrowIfAny();
+        Flags = CoatRowChecks.Of(Rows);
         var leftOut = Flags.Where(flag => !flag.Used).Select(flag => flag.Line).ToHashSet();
-        Used = [.. rows.Where(row => !leftOut.Contains(row.Line))];
-        var optedOut = without.ToHashSet(StringComparer.OrdinalIgnoreCase);
+        Used = [.. Rows.Where(row => !leftOut.Contains(row.Line))];
+        var optedOut = without.Select(names.Of).ToHashSet();
         Shared = [.. Used.Where(row => !optedOut.Contains(row.Coat.Shop)).Select(Read)];
         apart = Used.Where(row => optedOut.Contains(row.Coat.Shop)).ToLookup(row => row.Coat.Shop, Read);
         OptedOut = optedOut;
-        var problems = new ProblemList();
-        string[] shops = [.. rows.Select(row => row.Coat.Shop).Distinct()];
-        foreach (var name in without.Where(name => !shops.Contains(name, StringComparer.OrdinalIgnoreCase)))
-            problems.Add($"No shop of the readings is called '{NearName.Shown(name)}'.", "without", NearName.Of(name, shops) is { } near ? $"Write {near} if that is meant: a shop that shares nothing must be known by its name." : $"Name one of {string.Join(", ", shops.Take(8))}, or leave it out.");
-        problems.ThrowIfAny();
 
         static CoatRead Read(CoatRow row) => new(row.Coat, row.EomUm!.Value);
     }
 
+    /// <summary>All, each under its shop's first spelling.</summary>
     public IReadOnlyList<CoatRow> Rows { get; }
 
     public IReadOnlyList<CoatFlag> Flags { get; }
@@ -40,6 +42,15 @@ internal sealed class CoatReadings
     public IReadOnlyList<CoatRead> Shared { get; }
 
     public IReadOnlySet<string> OptedOut { get; }
+
+    /// <summary>What was assumed of the names of shops.</summary>
+    public IEnumerable<Note> NameNotes => names.Notes();
+
+    /// <summary>A shop's name as the readings first spell it.</summary>
+    public string Spelled(string shop) => names.Of(shop);
+
+    /// <summary>Cases under the readings' own spelling of their shops.</summary>
+    public IReadOnlyList<CoatRow> Spelled(IReadOnlyList<CoatRow> cases) => [.. cases.Select(names.Of)];
 
     /// <summary>A shop's own readings, where it keeps them to itself.</summary>
     public IReadOnlyList<CoatRead> Own(string shop) => [.. apart[shop]];
