@@ -1,3 +1,4 @@
+using System.Globalization;
 using Silkwright.Estimates;
 using Silkwright.Exposure;
 
@@ -41,6 +42,7 @@ public static class ExposureCaseReader
             StripReader.Counted(strip, lamp.Counts, "lamp", problems);
         var (line, gap) = (Detail("finestLineUm"), Detail("finestGapUm"));
         var on = root["on"].Date();
+        RefuseTestsToCome(root, on, tests, problems);
         root.RefuseSlips();
         problems.ThrowIfAny();
         var over = value is { } given ? new Estimate(given, low ?? given, high ?? given, Ground.MeasuredHere) : StripCoat.EomUm(tests);
@@ -59,5 +61,28 @@ public static class ExposureCaseReader
         };
 
         double? Detail(string name) => detail[name].Number("µm", InputLimits.LeastDetailUm, InputLimits.MostDetailUm);
+    }
+
+    /// <summary>What was not exposed yet on the day of the case cannot speak of it: one of the dates is wrong.</summary>
+    private static void RefuseTestsToCome(DocumentField root, DateOnly? on, StepTest[] tests, ProblemList problems)
+    {
+        if (on is not { } day)
+            return;
+        var dated = tests.Count(test => test.On is not null);
+        (DocumentField Field, DateOnly On)[] late = [.. root["tests"].Entries(ShopReader.MostReadings).Zip(tests).Where(one => one.Second.On > day).Select(one => (one.First["on"], one.Second.On!.Value))];
+        if (late.Length == 0)
+            return;
+        if (late.Length == dated)
+        {
+            problems.Add(
+                Text($"The case is dated {day:yyyy-MM-dd}, before every dated test of it."), root["on"].Path,
+                Text($"Give the day that is asked about, {late.Max(one => one.On):yyyy-MM-dd} or later, or leave it out: then it is the day of the latest test."));
+            return;
+        }
+
+        foreach (var (field, tested) in late)
+            problems.Add(Text($"This test is dated {tested:yyyy-MM-dd}, after the case, {day:yyyy-MM-dd}."), field.Path, "Give the day on which it was exposed, or the case a later one; leave the test out where the case asks about a day before it.");
+
+        static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
     }
 }
