@@ -22,9 +22,9 @@ internal static class CoatEndpoints
             [BodyField.Text("readings"), BodyField.Documents("experience"), BodyField.YesNo("keptShop"), .. CoatAimQuestion.Fields.Select(field => BodyField.Text(field.Name))],
             AimAsync);
         Post(api, "/coat/next", "The coat that, read now, tells most of the coats to come",
-            "Body: {\"readings\": a table as one text, \"cases\": a table as one text, \"experience\": [silkwright/coat-experience/1 documents]?}.",
-            [BodyField.Text("readings"), BodyField.Text("cases"), BodyField.Documents("experience")],
-            (body, cancel) => CoatNextDocument.Of(CoatNextQuestion.Answer(Readings(body), CoatTable.Cases(Table(body, "cases"), "cases"), Experience(body), cancel)));
+            "Body: {\"readings\": a table as one text, \"cases\": a table as one text, \"without\": [shops that share nothing]?, \"experience\": [silkwright/coat-experience/1 documents]?}.",
+            [BodyField.Text("readings"), BodyField.Text("cases"), BodyField.List("without"), BodyField.Documents("experience")],
+            (body, cancel) => CoatNextDocument.Of(CoatNextQuestion.Answer(Readings(body), CoatTable.Cases(Table(body, "cases"), "cases"), Names(body, "without"), Experience(body), cancel)));
         Post(api, "/coat/experience", "What readings taught of any shop's coats, without the readings, to be given to other shops",
             "Body: {\"readings\": a table as one text?, \"without\": [shops that share nothing]?, \"shop\": SHOP.json in place of readings?, \"experience\": [documents to add up]?}.",
             [BodyField.Text("readings"), BodyField.List("without"), BodyField.Object("shop"), BodyField.Documents("experience")],

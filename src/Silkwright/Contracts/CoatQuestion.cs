@@ -18,30 +18,19 @@ public static class CoatQuestion
     {
         var taken = new CoatReadings(readings, without ?? []);
         cases = taken.Spelled(cases);
-        _ = CoatExperienceQuestion.Beside([.. taken.Used.Select(row => new CoatRead(row.Coat, row.EomUm!.Value))], elsewhere);
-        var shared = CoatHierarchy.Of(taken.Shared, elsewhere, cancel);
-        var alone = new Dictionary<string, CoatHierarchy>();
+        var learnt = new SharingCoats(taken, elsewhere, cancel);
         return new CoatAnswer
         {
-            Cases = [.. cases.Select(row => (row, ModelOf(row).Expect(row.Coat), ModelOf(row).ExpectMean(row.Coat)))],
-            Held = [.. taken.Used.Where(row => !taken.OptedOut.Contains(row.Coat.Shop)).TakeLast(MostHeld).Zip(shared.Held(MostHeld), (row, held) => (row, held.Expected))],
-            Effects = shared.Effects(),
+            Cases = [.. cases.Select(row => (row, learnt.Of(row.Coat.Shop).Expect(row.Coat), learnt.Of(row.Coat.Shop).ExpectMean(row.Coat)))],
+            Held = [.. taken.Used.Where(row => !taken.OptedOut.Contains(row.Coat.Shop)).TakeLast(MostHeld).Zip(learnt.Shared.Held(MostHeld), (row, held) => (row, held.Expected))],
+            Effects = learnt.Shared.Effects(),
             RepeatabilityUm = Repeatability(taken.Used),
             Given = readings.Count,
             Used = taken.Used.Count,
             Flags = taken.Flags,
-            Learnt = shared,
+            Learnt = learnt.Shared,
             Notes = [.. CoatNotes.Of(taken, cases, elsewhere)],
         };
-
-        CoatHierarchy ModelOf(CoatRow row)
-        {
-            if (!taken.OptedOut.Contains(row.Coat.Shop))
-                return shared;
-            if (!alone.TryGetValue(row.Coat.Shop, out var own))
-                alone[row.Coat.Shop] = own = CoatHierarchy.Of(taken.Own(row.Coat.Shop), elsewhere, cancel);
-            return own;
-        }
     }
 
     /// <summary>Of places that are named and were read again. [µm]</summary>

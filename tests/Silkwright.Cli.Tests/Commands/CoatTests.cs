@@ -32,6 +32,16 @@ public sealed class CoatTests : IDisposable
         Assert.All(worths, worth => Assert.True(worth > 0));
     }
 
+    [Fact]
+    public async Task A_shop_that_shares_nothing_is_left_out_of_the_next_reading()
+    {
+        string[] asked = ["coat", "next", "--readings", House.Of("demo", "coat-readings.csv"), "--cases", House.Of("demo", "coat-cases.csv"), "--without"];
+        var run = await ShellRun.Of([.. asked, "cellar prints", "--json"]);
+        Assert.Empty(SchemaCheck.Faults("coat-next.json", run.Document));
+        Assert.Contains("Cellar Prints shares nothing", run.Document["notes"]!.ToJsonString(), StringComparison.Ordinal);
+        Assert.Equal(2, (await ShellRun.Of([.. asked, "Attic"])).ExitCode);
+    }
+
     [Theory]
     [InlineData("--shop", "Harbour Shirts")]
     [InlineData("--tolerance", "2um")]

@@ -132,11 +132,11 @@ public sealed class CoatExperienceQuestionTests
         {
             Assert.Contains("e.json", Refused(() => CoatExperienceQuestion.Answer(given, [], [("e.json", made)], Cancel)), StringComparison.Ordinal);
             Assert.Contains("these readings", Refused(() => CoatQuestion.Answer(given, [given[0]], null, made, Cancel)), StringComparison.Ordinal);
-            Assert.Contains("these readings", Refused(() => CoatNextQuestion.Answer(given, [given[0]], made, Cancel)), StringComparison.Ordinal);
+            Assert.Contains("these readings", Refused(() => CoatNextQuestion.Answer(given, [given[0]], elsewhere: made, cancel: Cancel)), StringComparison.Ordinal);
         }
 
         CoatRow[] left = [.. readings.Where(row => row.Coat.Shop == "Qvarnshop0")];
-        Assert.NotNull(CoatNextQuestion.Answer(left, [left[0]], some, Cancel).Worths);
+        Assert.NotNull(CoatNextQuestion.Answer(left, [left[0]], elsewhere: some, cancel: Cancel).Worths);
     }
 
     /// <summary>Whoever knows what may be read could try all of it against the mark of a few readings.</summary>

@@ -105,6 +105,8 @@ public sealed class DocumentTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.True((int)needed["readingsNeeded"]! >= 1);
         var next = JsonNode.Parse(await (await PostAsync("/api/coat/next", tables.ToJsonString())).Content.ReadAsStringAsync(Cancel))!;
         Assert.True((double)Assert.Single(next["readings"]!.AsArray())!["shrinksUm"]! > 0);
+        tables["without"] = new JsonArray("a");
+        Assert.Contains("A shares nothing", await (await PostAsync("/api/coat/next", tables.ToJsonString())).Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
         tables["readings"] = $"{header},eomUm\nA,B,c,D,3,61,64,2,1,17\n";
         var refused = await PostAsync("/api/coat/predict", tables.ToJsonString());
         Assert.Equal(HttpStatusCode.BadRequest, refused.StatusCode);
@@ -114,6 +116,7 @@ public sealed class DocumentTests(RunningWeb web) : IClassFixture<RunningWeb>
     /// <summary>A field written wrong would share a shop that wished not to.</summary>
     [Theory]
     [InlineData("/api/coat/predict", "witout", "without")]
+    [InlineData("/api/coat/next", "witout", "without")]
     [InlineData("/api/coat/experience", "witout", "without")]
     [InlineData("/api/coat/aim", "tolerence", "tolerance")]
     public async Task A_field_written_wrong_is_told_with_the_one_that_was_meant(string path, string written, string meant)

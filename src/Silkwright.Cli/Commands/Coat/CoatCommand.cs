@@ -34,7 +34,7 @@ internal static class CoatCommand
             ],
             GoodToKnow = "Nine of ten new readings fall inside the interval. Between shops only what they have in common is learnt; a shop without readings is told what others' shops are like.",
         };
-        var (readings, cases, without) = (ReadingsOption(), CasesOption(), new Option<string[]>("--without") { Description = "a shop that shares nothing: it teaches nobody else (may be given again)", HelpName = "SHOP", AllowMultipleArgumentsPerToken = false });
+        var (readings, cases, without) = (ReadingsOption(), CasesOption(), WithoutOption());
         verb.Add(readings);
         verb.Add(cases);
         verb.Add(without);
@@ -89,19 +89,20 @@ internal static class CoatCommand
             Examples =
             [
                 ("silkwright coat next --readings demo/coat-readings.csv --cases demo/coat-cases.csv", "tomorrow's coats, the best reading first"),
-                ("silkwright coat next --readings demo/coat-readings.csv --cases demo/coat-cases.csv --json", "every coat's interval before and after, for a program"),
+                ("silkwright coat next --readings demo/coat-readings.csv --cases demo/coat-cases.csv --without \"Cellar Prints\" --json", "a shop that shares nothing; every coat's interval before and after, for a program"),
             ],
             GoodToKnow = "A reading tells of its own coat most, and of all that share its shop, hand, trough, emulsion or mesh.",
         };
-        var (readings, cases) = (ReadingsOption(), CasesOption());
+        var (readings, cases, without) = (ReadingsOption(), CasesOption(), WithoutOption());
         verb.Add(readings);
         verb.Add(cases);
+        verb.Add(without);
         var experience = ExperienceFiles.Option();
         verb.Add(experience);
         return Complete(
             verb, surroundings,
             async (parse, cancel) => CoatNextQuestion.Answer(
-                await ReadingsAsync(parse.GetValue(readings)!, cancel), await CasesAsync(parse.GetValue(cases)!, cancel), await ExperienceFiles.TogetherAsync(parse.GetValue(experience), cancel), cancel),
+                await ReadingsAsync(parse.GetValue(readings)!, cancel), await CasesAsync(parse.GetValue(cases)!, cancel), parse.GetValue(without), await ExperienceFiles.TogetherAsync(parse.GetValue(experience), cancel), cancel),
             CoatNextDocument.Of, CoatTables.Print);
     }
 
@@ -128,6 +129,8 @@ internal static class CoatCommand
     private static Option<string> ReadingsOption() => new("--readings") { Description = $"a table of readings: {string.Join(',', CoatTable.Columns)},eomUm; it may have {string.Join(", ", CoatTable.Optional)} too", HelpName = "READINGS.csv", Required = true };
 
     private static Option<string> CasesOption() => new("--cases") { Description = "a table of the coats asked about: the same columns without eomUm", HelpName = "CASES.csv", Required = true };
+
+    private static Option<string[]> WithoutOption() => new("--without") { Description = "a shop that shares nothing: it teaches nobody else (may be given again)", HelpName = "SHOP", AllowMultipleArgumentsPerToken = false };
 
     internal static async Task<IReadOnlyList<CoatRow>> ReadingsAsync(string path, CancellationToken cancel) =>
         CoatTable.Readings(await InputFile.ReadTextAsync(path, "a table of readings", cancel, InputFile.MostTableBytes), Path.GetFileName(path));
