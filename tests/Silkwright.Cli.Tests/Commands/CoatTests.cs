@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Silkwright.Cli.Tests.Schema;
 
 namespace Silkwright.Cli.Tests.Commands;
@@ -68,6 +69,48 @@ public sealed class CoatTests : IDisposable
         Assert.Equal("measuredElsewhere", (string?)plan.Document["colours"]![0]!["coat"]!["eomUm"]!["ground"]);
         Assert.Equal(2, (await ShellRun.Of("coat", "predict", "--readings", House.Of("demo", "coat-readings.csv"), "--cases", House.Of("demo", "coat-cases.csv"), "--experience", path)).ExitCode);
     }
+
+    /// <summary>The file is the program's own work: made anew from its readings it is the same, so that no change of marks leaves it behind.</summary>
+    [Fact]
+    public async Task The_demonstrations_experience_is_what_its_readings_teach()
+    {
+        var made = (await ShellRun.Of("coat", "experience", "--readings", Elsewhere, "--json")).Document;
+        var kept = JsonNode.Parse(await File.ReadAllTextAsync(Experience, TestContext.Current.CancellationToken))!.AsObject();
+        Assert.True(kept.Remove("invented"));
+        Assert.Equal(kept["parts"]!.ToJsonString(), made["parts"]!.ToJsonString());
+        Assert.Equal(((int)kept["readings"]!, (int)kept["shops"]!), ((int)made["readings"]!, (int)made["shops"]!));
+        Assert.All(kept["effects"]!.AsArray().Zip(made["effects"]!.AsArray()), pair =>
+        {
+            Assert.Equal((string)pair.First!["name"]!, (string)pair.Second!["name"]!);
+            Assert.Equal((double)pair.First["deviations"]!, (double)pair.Second["deviations"]!, 1e-6);
+        });
+    }
+
+    /// <summary>Its readings are known again in it: turned round, under other names, and wherever the two come together.</summary>
+    [Theory]
+    [InlineData("predict", "--cases")]
+    [InlineData("next", "--cases")]
+    [InlineData("aim", "--wanted")]
+    [InlineData("experience", null)]
+    public async Task The_demonstrations_experience_is_known_again_beside_its_readings(string verb, string? option)
+    {
+        var lines = await File.ReadAllLinesAsync(Elsewhere, TestContext.Current.CancellationToken);
+        var turned = Path.Combine(folder.Path, "turned.csv");
+        await File.WriteAllLinesAsync(turned, [lines[0], .. lines[1..].Reverse().Select(line => line.Replace("Loft Nine", "Attic Ten", StringComparison.Ordinal))], TestContext.Current.CancellationToken);
+        string[] asked = option switch
+        {
+            "--cases" => ["--cases", House.Of("demo", "coat-cases.csv"), "--experience", Experience],
+            "--wanted" => ["--wanted", "14um", "--emulsion", "Copper dual", "--count", "61/cm", "--thread", "64um", "--experience", Experience],
+            _ => [Experience],
+        };
+        var run = await ShellRun.Of(["coat", verb, .. asked, "--readings", turned]);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("count twice", run.Error, StringComparison.Ordinal);
+    }
+
+    private static string Elsewhere => House.Of("demo", "coat-readings-elsewhere.csv");
+
+    private static string Experience => House.Of("demo", "coat-experience.json");
 
     [Fact]
     public async Task What_the_readings_taught_is_drawn_into_a_file()
