@@ -53,6 +53,7 @@ internal sealed class DemoFolder(string path)
     /// <param name="cancel">Stops the work.</param>
     /// <param name="only">File names; none: all films.</param>
     /// <returns>The films drawn now.</returns>
+    /// <exception cref="InputProblemException">Nothing can be written there.</exception>
     public async Task<IReadOnlyList<string>> DrawMissingFilmsAsync(
         Surroundings surroundings, CancellationToken cancel, IReadOnlySet<string>? only = null)
     {
@@ -63,6 +64,19 @@ internal sealed class DemoFolder(string path)
             .ToArray();
         if (recipes.Length == 0)
             return [];
+        try
+        {
+            return await DrawAsync(recipes, surroundings, cancel);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            throw new InputProblemException(new Problem(
+                $"The demonstration's films can't be drawn: {failure.Message}", FilmsPath, "Copy the demonstration's folder to where there is room and you may write, and use it there."));
+        }
+    }
+
+    private async Task<IReadOnlyList<string>> DrawAsync(FilmRecipe[] recipes, Surroundings surroundings, CancellationToken cancel)
+    {
         Directory.CreateDirectory(FilmsPath);
         return await FilmWatch.RunAsync(surroundings, [.. recipes.Select(recipe => recipe.File)], "drawing", async progress =>
         {

@@ -148,6 +148,20 @@ public sealed class FilmTests : IDisposable
         Assert.Empty(run.Output);
     }
 
+    /// <summary>A file stands where the folder of the films would be made.</summary>
+    [Fact]
+    public async Task A_demonstration_whose_films_cannot_be_drawn_is_told_with_what_to_do()
+    {
+        _ = Directory.CreateDirectory(Path.Combine(folder.Path, "artwork"));
+        foreach (var name in (string[])["shop.json", "screens.json", "films"])
+            _ = folder.Write(name, "{}");
+        _ = folder.Write(Path.Combine("artwork", "one.json"), """{"name": "one", "widthMm": 20, "heightMm": 20, "dpi": 300, "films": [{"file": "one.tif", "shapes": [{"disc": [10, 10, 5]}]}]}""");
+        var run = await ShellRun.Of("demo", "--from", folder.Path);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("can't be drawn", run.Error, StringComparison.Ordinal);
+        Assert.Contains("Copy the demonstration's folder", run.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Half_a_frame_is_a_fault()
     {
