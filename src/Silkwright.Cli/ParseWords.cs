@@ -11,24 +11,41 @@ internal static class ParseWords
     /// <summary>The parser says so where a word is not of an option's kind; here the only kinds of options besides words are whole numbers.</summary>
     private const string OfKind = "expected type";
 
-    /// <summary>Every fault of a command line.</summary>
+    /// <summary>Every fault of a command line; none where it can be asked.</summary>
     public static IReadOnlyList<Problem> Of(ParseResult parse)
     {
         var command = parse.CommandResult.Command;
         var verb = string.Join(' ', Names(parse.CommandResult).Reverse());
+        if (Swallowed(parse) is { Length: > 0 } swallowed)
+            return [.. swallowed.Select(word => NoOption(verb, command, word))];
+        if (parse.Errors.Count == 0)
+            return [];
         if (command.Subcommands.Count > 0 && command is not Verb)
             return [NoVerb(verb, [.. command.Subcommands.Select(sub => sub.Name)], parse.UnmatchedTokens)];
         var help = $"`{verb} --help` shows what it takes, with examples.";
-        string[] options = [.. command.Options.Select(option => option.Name)];
         return
         [
             .. parse.Errors.Where(error => !parse.UnmatchedTokens.Any(word => error.Message.Contains($"'{word}'", StringComparison.Ordinal)))
                 .Select(error => new Problem(Plain(error), "command line", help)),
-            .. Unknown(parse.UnmatchedTokens).Select(word => new Problem(
-                IsOption(word) ? $"There is no option {NearName.Shown(word)} here." : $"'{NearName.Shown(word)}' is one word too many.",
-                "command line",
-                IsOption(word) && NearName.Of(word, options) is { } near ? $"Write {near} if that is meant; {help}" : help)),
+            .. Unknown(parse.UnmatchedTokens).Select(word =>
+                IsOption(word) ? NoOption(verb, command, word) : new Problem($"'{NearName.Shown(word)}' is one word too many.", "command line", help)),
         ];
+    }
+
+    /// <summary>Options written wrong that the parser took for files; behind a <c>--</c> a file may be called so.</summary>
+    private static string[] Swallowed(ParseResult parse)
+    {
+        var behind = parse.Tokens.SkipWhile(token => token.Type != TokenType.DoubleDash).ToHashSet();
+        return [.. parse.CommandResult.Children.OfType<ArgumentResult>().SelectMany(taken => taken.Tokens).Where(token => IsOption(token.Value) && !behind.Contains(token)).Select(token => token.Value)];
+    }
+
+    private static Problem NoOption(string verb, Command command, string word)
+    {
+        var help = $"`{verb} --help` shows what it takes, with examples.";
+        return new Problem(
+            $"There is no option {NearName.Shown(word)} here.",
+            "command line",
+            NearName.Of(word, [.. command.Options.Select(option => option.Name)]) is { } near ? $"Write {near} if that is meant; {help}" : help);
     }
 
     private static Problem NoVerb(string verb, string[] verbs, IReadOnlyList<string> unmatched)

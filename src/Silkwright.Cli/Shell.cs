@@ -29,8 +29,8 @@ internal static class Shell
         var parse = Root(surroundings).Parse(args);
         try
         {
-            if (parse.Errors.Count > 0 && parse.Action is not TeachingHelp)
-                throw new InputProblemException(ParseWords.Of(parse));
+            if (parse.Action is not TeachingHelp && ParseWords.Of(parse) is { Count: > 0 } faults)
+                throw new InputProblemException(faults);
             var configuration = new InvocationConfiguration
             {
                 Output = surroundings.Output,

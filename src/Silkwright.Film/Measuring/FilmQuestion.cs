@@ -70,7 +70,7 @@ public sealed record FilmQuestion(FilmOptions Options, Frame? Frame, WovenMesh? 
         var parts = text.Split(',');
         if (parts.Length != 2)
         {
-            given.Problems.Add($"'{text}' is not a spot.", given.Where(Spot), $"Write how far from the left and how far from the top with a comma between, for example {Spot.Example}.");
+            given.Problems.Add($"'{NearName.Shown(text)}' is not a spot.", given.Where(Spot), $"Write how far from the left and how far from the top with a comma between, for example {Spot.Example}.");
             return null;
         }
 
@@ -80,15 +80,18 @@ public sealed record FilmQuestion(FilmOptions Options, Frame? Frame, WovenMesh? 
         double? Distance(string part) => QuantityText.Read(part, QuantityKind.Length, given.Where(Spot), given.Problems);
     }
 
-    /// <summary>The mesh that is typed, <c>61/cm,64um</c>; none where none is.</summary>
+    /// <summary>The mesh that is typed, <c>61/cm,64um</c> or <c>61/64</c>; none where none is.</summary>
     internal static WovenMesh? MeshOf(GivenTexts given)
     {
         if (given.Read(MeshText) is not { } text)
             return null;
+        if (MeshLabel.Read(text) is { } named)
+            return WovenMesh.Of(named);
         var parts = text.Split(',');
         if (parts.Length != 2)
         {
-            given.Problems.Add($"'{text}' is not a mesh.", given.Where(MeshText), $"Write its count and its thread with a comma between, for example {MeshText.Example}.");
+            given.Problems.Add(
+                $"'{NearName.Shown(text)}' is not a mesh.", given.Where(MeshText), $"Write its count and its thread with a comma between, for example {MeshText.Example}; or {MeshLabel.Remedy}.");
             return null;
         }
 

@@ -1,3 +1,5 @@
+using Silkwright.Artwork;
+
 namespace Silkwright.Film.Readers;
 
 /// <summary>The largest and the coarsest film that is taken, and how far it is searched.</summary>
@@ -18,14 +20,11 @@ public static class FilmLimits
     /// <summary>Most resolution. [1/in]</summary>
     public const double MostDpi = 20_000;
 
-    /// <summary>
-    /// Widest part of image or gap that is looked for. [µm] Where a measurement has no finest image or gap, nothing outside the halftones
-    /// is narrower than this or than <see cref="WidestPartPx"/>. Common practice: no mesh or stencil is chosen by a wider part.
-    /// </summary>
-    public const double WidestPartUm = 2000;
+    /// <inheritdoc cref="FinestFeature.WidestUm"/>
+    public const double WidestPartUm = FinestFeature.WidestUm;
 
-    /// <summary>Widest part that is looked for on a fine grid. [px] Above 3200 dpi it is narrower than <see cref="WidestPartUm"/>.</summary>
-    public const int WidestPartPx = 254;
+    /// <inheritdoc cref="FinestFeature.WidestPx"/>
+    public const int WidestPartPx = FinestFeature.WidestPx;
 
     /// <summary>Films that are measured at once, whoever asks; the others wait. More would only take memory from each other.</summary>
     public const int FilmsAtOnce = 2;
@@ -33,8 +32,4 @@ public static class FilmLimits
     /// <summary>Whether a film may have these sides. [px]</summary>
     public static bool Takes(double width, double height) =>
         width >= 1 && height >= 1 && width <= LongestSidePx && height <= LongestSidePx && width * height <= MostPixels;
-
-    /// <summary>The widest part that is looked for at a resolution. [µm]</summary>
-    /// <param name="dpi">[1/in]</param>
-    public static double WidestLookedForUm(double dpi) => Math.Min(WidestPartUm, WidestPartPx * 25400 / dpi);
 }

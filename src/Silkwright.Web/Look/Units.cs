@@ -23,7 +23,12 @@ public static class Units
         : $"{Figures.Plain(um / UmPerMil, um < 254 ? 2 : 1)} mil";
 
     /// <summary>A length in both: "49 µm (1.94 mil)".</summary>
-    public static string BothLengths(double um, UnitSystem system) => $"{Length(um, system)} ({Length(um, Other(system))})";
+    public static string BothLengths(double um, UnitSystem system) => $"{OneLength(um, system)} ({OneLength(um, Other(system))})";
+
+    /// <summary>From a millimetre on nobody reads micrometres.</summary>
+    private static string OneLength(double um, UnitSystem system) => um < 1000 ? Length(um, system)
+        : system == UnitSystem.Metric ? $"{Figures.Plain(um / 1000, 2)} mm"
+        : $"{Figures.Plain(um / 25_400, 3)} in";
 
     public static string Count(double perCm, UnitSystem system) =>
         system == UnitSystem.Metric ? Figures.Plain(perCm, 0) : Figures.Plain(perCm * 2.54, 0);

@@ -40,6 +40,9 @@ public sealed record FilmMeasurement
     /// <summary>What a reader should know: thresholded greys, an assumed resolution, a search that was cut short.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];
 
+    /// <summary>Widest part that was looked for: where no finest image or gap is told, none outside the halftones is narrower. [µm]</summary>
+    public double WidestLookedForUm => Math.Min(FinestFeature.WidestUm, FinestFeature.WidestPx * 25_400 / Dpi);
+
     /// <summary>Size of the film. [mm]</summary>
     public double WidthMm => WidthPx * 25.4 / Dpi;
 

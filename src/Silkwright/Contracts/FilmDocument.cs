@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
 using Silkwright.Artwork;
 using Silkwright.Estimates;
@@ -38,7 +39,7 @@ public static class FilmDocument
     /// <summary>What a reader of the figures should know: what the reader of the film remarked, and what could not be had.</summary>
     public static IEnumerable<Note> NotesOn(FilmMeasurement film)
     {
-        foreach (var remark in film.Remarks)
+        foreach (var remark in FilmRemarks.Of(film))
             yield return new Note($"{film.File}: {remark}");
         if (BareFilm.Words(film) is not null)
         {
@@ -46,11 +47,11 @@ public static class FilmDocument
             yield break;
         }
 
-        var outside = film.Halftones.Count > 0 ? " outside the halftones" : "";
+        var (than, outside) = (string.Create(CultureInfo.InvariantCulture, $"{film.WidestLookedForUm / 1000:0.0#} mm"), film.Halftones.Count > 0 ? " outside the halftones" : "");
         if (film.FinestImage is null)
-            yield return new Note($"{film.File}: finestImage is left out: nothing narrow prints{outside}.");
+            yield return new Note($"{film.File}: finestImage is left out: nothing narrower than {than} prints{outside}.");
         if (film.FinestGap is null)
-            yield return new Note($"{film.File}: finestGap is left out: no narrow gap{outside}.");
+            yield return new Note($"{film.File}: finestGap is left out: no gap narrower than {than}{outside}.");
         if (film.FinestDot is null)
             yield return new Note($"{film.File}: finestDot is left out: no isolated dot{outside}.");
     }
@@ -107,8 +108,8 @@ public static class FilmDocument
     /// <summary>What a film demands in one sentence, metric.</summary>
     public static string Words(FilmMeasurement film, WovenMesh? mesh) => FilmWords.Of(
         film, mesh,
-        um => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{um / 1000:0.000} mm"),
-        mm => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{mm:0.0} mm"));
+        um => string.Create(CultureInfo.InvariantCulture, $"{um / 1000:0.000} mm"),
+        mm => string.Create(CultureInfo.InvariantCulture, $"{mm:0.0} mm"));
 
     private static JsonObject Finer(FilmOnMesh on) => new()
     {

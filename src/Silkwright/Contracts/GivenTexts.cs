@@ -24,7 +24,7 @@ public sealed class GivenTexts(IReadOnlyDictionary<string, string> texts, string
     {
         if (Text(field) is not { } text)
             return field.Required ? double.NaN : null;
-        var value = QuantityText.Read(text, field.Kind, Where(field), Problems);
+        var value = QuantityText.Read(text, field.KindAsAsked, Where(field), Problems);
         return value is { } read && InRange(field, text, read) ? read : double.NaN;
     }
 
@@ -54,7 +54,7 @@ public sealed class GivenTexts(IReadOnlyDictionary<string, string> texts, string
     {
         if (Text(field) is not { } text)
             return null;
-        var estimate = QuantityText.ReadEstimate(text, field.Kind, Where(field), Problems);
+        var estimate = QuantityText.ReadEstimate(text, field.KindAsAsked, Where(field), Problems);
         return estimate is { } read && InRange(field, text, read.Low) && (read.Low == read.High || InRange(field, text, read.High)) ? read : null;
     }
 

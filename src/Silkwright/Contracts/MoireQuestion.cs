@@ -1,4 +1,3 @@
-using System.Globalization;
 using Silkwright.Estimates;
 using Silkwright.Mesh;
 using Silkwright.Moire;
@@ -124,16 +123,12 @@ public static class MoireQuestion
             given.Problems.Add($"{names.Length} meshes are named.", given.Where(OnHand), $"Name {MostOnHand} at most.");
         foreach (var name in names.Take(MostOnHand))
         {
-            if (name.Split('/') is [var count, var thread] && Number(count) is { } perCm && Number(thread) is { } um
-                && MeshQuestion.Count.Allows(perCm) && MeshQuestion.Thread.Allows(um) && perCm * um < UmPerCm)
-                meshes.Add(new MeshFabric(perCm, um));
+            if (MeshLabel.Read(name) is { } mesh)
+                meshes.Add(mesh);
             else
-                given.Problems.Add($"'{name}' is not a mesh.", given.Where(OnHand), "Write threads to the centimetre, a stroke and the thread in um, as in 61/64.");
+                given.Problems.Add($"'{NearName.Shown(name)}' is not a mesh.", given.Where(OnHand), $"Write {MeshLabel.Remedy}.");
         }
 
         return meshes;
-
-        static double? Number(string text) =>
-            double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
     }
 }

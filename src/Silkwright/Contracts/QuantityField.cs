@@ -29,6 +29,9 @@ public sealed record QuantityField(string Name, QuantityKind Kind, string Meanin
     /// <summary>One right way to write it, where that of its kind would mislead.</summary>
     public string? Sample { get; init; }
 
+    /// <summary>Its kind, told with the field's own example.</summary>
+    internal QuantityKind KindAsAsked => Sample is { } sample ? Kind.WithExample(sample) : Kind;
+
     public override string Example => Sample ?? Kind.Example;
 
     public override string Taken =>

@@ -131,6 +131,9 @@ public sealed class QuantityKind
         Units = units;
     }
 
+    /// <summary>The same, told with another example.</summary>
+    internal QuantityKind WithExample(string example) => new(Name, example, KeptIn, [.. Units]);
+
     /// <summary>With its article: "a thickness".</summary>
     public string Name { get; }
 

@@ -9,9 +9,6 @@ public static class ColourNeeds
     /// <summary>Edges of a film are read to a pixel or so either way.</summary>
     private const double PixelsOfDoubt = 1;
 
-    /// <summary>The search for narrow places ends here: no mesh cares about wider ones. [µm]</summary>
-    private const double CoarseUm = 2000;
-
     /// <summary>A figure told by phone is seldom better than this share either way. Common practice, no source.</summary>
     private const double TypedDoubt = 0.15;
 
@@ -30,7 +27,7 @@ public static class ColourNeeds
         var dot = Least(film.Halftones.Select(zone => zone.SmallestDotUm));
         var hole = Least(film.Halftones.Select(zone => zone.SmallestHoleUm));
         // Line work that was searched and is nowhere fine asks no more than this of any stencil; a halftone asks by its dots.
-        double? coarse = film.Halftones.Count > 0 ? null : CoarseUm;
+        double? coarse = film.Halftones.Count > 0 ? null : film.WidestLookedForUm;
         return new ArtworkNeeds
         {
             FinestLineUm = Measured(Least([film.FinestImage?.WidthUm, film.FinestDot?.DiameterUm]) ?? coarse),
@@ -44,7 +41,7 @@ public static class ColourNeeds
             FilmAreaCm2 = Estimate.Exact(film.WidthMm * film.HeightMm / 100, Ground.MeasuredHere),
             FilmWidthMm = film.WidthMm,
             FilmHeightMm = film.HeightMm,
-            Notes = [.. film.Remarks.Select(remark => new Note($"Film {film.File}: {remark}"))],
+            Notes = [.. FilmRemarks.Of(film).Select(remark => new Note($"Film {film.File}: {remark}"))],
         };
 
         Estimate? Measured(double? widthUm) => widthUm is not { } um ? null : new Estimate(
@@ -64,7 +61,7 @@ public static class ColourNeeds
             (upTo, told) = (share.UpToUm, share.AreaPercent);
         }
 
-        doubt += (100 - told) / 100 * Wrong(upTo > 0 ? upTo : CoarseUm);
+        doubt += (100 - told) / 100 * Wrong(upTo > 0 ? upTo : FinestFeature.WidestUm);
         return Estimate.Within(film.CoveragePercent, doubt, Ground.MeasuredHere).Map(percent => Math.Min(percent, 100));
 
         double Wrong(double widthUm) => Math.Min(1, doubtUm / widthUm);

@@ -39,7 +39,7 @@ public static class FilmWords
 
         string Finest(string what, FinestFeature? finest) => finest switch
         {
-            null => $"no narrow {what}{outside}",
+            null => $"no {what} narrower than {length(film.WidestLookedForUm)}{outside}",
             { Places: [var first, ..] } => $"finest {what} {length(finest.WidthUm)} at ({place(first.XMm)}, {place(first.YMm)})",
             _ => $"finest {what} {length(finest.WidthUm)}",
         };

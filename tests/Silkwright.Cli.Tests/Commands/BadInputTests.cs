@@ -24,6 +24,7 @@ public sealed class BadInputTests : IDisposable
     [InlineData("dry time --temperature 46C --humidity 35% --wet-thickness 60um --solids 40%", "out of range", "hardens the coat")]
     [InlineData("film nowhere.tif", "no such file", "Check the name")]
     [InlineData("film nowhere.tif --dpi 0", "out of range", "at least 50")]
+    [InlineData("film nowhere.tif --dpi 1200dpi", "not a unit taken here", "for example 1200")]
     [InlineData("plan nowhere.json", "no such file", "Check the path")]
     [InlineData("mesh --count ٣/cm --thread 64um", "can't be read", "/cm, /in")]
     [InlineData("mesh --count 61/cm --thread ６４um", "can't be read", "um, mm, mil, in")]

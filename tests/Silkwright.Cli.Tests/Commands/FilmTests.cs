@@ -56,6 +56,7 @@ public sealed class FilmTests : IDisposable
     /// <summary>The register marks' lines, 0.2 mm, are the finest that prints here.</summary>
     [Theory]
     [InlineData("120/cm,34um", "nothing finer than the mesh 120/34 can hold")]
+    [InlineData("120/34", "nothing finer than the mesh 120/34 can hold")]
     [InlineData("21/cm,150um", "lines and 0 gaps finer than the mesh 21/150 can hold")]
     public async Task A_film_is_told_in_one_sentence_and_held_against_a_mesh(string mesh, string says)
     {
@@ -114,6 +115,7 @@ public sealed class FilmTests : IDisposable
     [Theory]
     [InlineData("61", "not a mesh")]
     [InlineData("61/cm,64", "--mesh, thread")]
+    [InlineData("156/64", "threads to the centimetre")]
     [InlineData("61/cm,200um", "no opening is left")]
     public async Task A_mesh_that_is_none_is_a_fault(string mesh, string says)
     {
@@ -160,6 +162,27 @@ public sealed class FilmTests : IDisposable
         Assert.Equal(2, run.ExitCode);
         Assert.Contains("can't be drawn", run.Error, StringComparison.Ordinal);
         Assert.Contains("Copy the demonstration's folder", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_film_alone_is_told_to_fit_its_frame()
+    {
+        var run = await ShellRun.Of("film", Films[0], "--frame-width", "300mm", "--frame-height", "300mm");
+        Assert.Contains("fits the frame, with 75 mm on every side", run.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("each other", run.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--jsn", "Write --json if that is meant")]
+    [InlineData("--polarty", "Write --polarity if that is meant")]
+    public async Task An_option_written_wrong_is_not_taken_for_a_film(string option, string says)
+    {
+        var run = await ShellRun.Of("film", Films[0], option);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains($"There is no option {option} here", run.Error, StringComparison.Ordinal);
+        Assert.Contains(says, run.Error, StringComparison.Ordinal);
+        run = await ShellRun.Of("film", "--", option);
+        Assert.Contains("There is no such file", run.Error, StringComparison.Ordinal);
     }
 
     [Fact]

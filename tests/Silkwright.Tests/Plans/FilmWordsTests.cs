@@ -49,11 +49,29 @@ public class FilmWordsTests
 
     [Fact]
     public void A_film_of_nothing_narrow_says_so() =>
-        Assert.StartsWith("No narrow line outside the halftones; no narrow gap outside", Words(Film with { FinestImage = null, FinestGap = null }, null), StringComparison.Ordinal);
+        Assert.StartsWith("No line narrower than 2.00 mm outside the halftones; no gap narrower than 2.00 mm outside", Words(Film with { FinestImage = null, FinestGap = null }, null), StringComparison.Ordinal);
 
     [Fact]
     public void Where_there_is_no_halftone_none_is_spoken_of() =>
-        Assert.Equal("No narrow line; no narrow gap; prints less than 0.1 % of its area.", Words(Film with { FinestImage = null, FinestGap = null, Halftones = [], CoveragePercent = 0.04 }, null));
+        Assert.Equal("No line narrower than 2.00 mm; no gap narrower than 2.00 mm; prints less than 0.1 % of its area.", Words(Film with { FinestImage = null, FinestGap = null, Halftones = [], CoveragePercent = 0.04 }, null));
+
+    /// <summary>254 px of 6350 dpi, 4 µm each, are 1016 µm.</summary>
+    [Fact]
+    public void On_a_fine_grid_no_more_is_told_than_was_looked_for() =>
+        Assert.StartsWith("No line narrower than 1.02 mm;", Words(Film with { FinestImage = null, Dpi = 6350, Halftones = [] }, null), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData(72, "72 dpi is coarse for a film")]
+    [InlineData(300, "a pixel is 85 µm")]
+    [InlineData(600, null)]
+    public void A_resolution_that_is_hardly_a_film_s_is_remarked(double dpi, string? says)
+    {
+        var remarks = FilmRemarks.Of(Film with { Dpi = dpi, Remarks = ["Greys were cut."] }).ToArray();
+        Assert.Equal("Greys were cut.", remarks[0]);
+        Assert.Equal(says is null ? 1 : 2, remarks.Length);
+        if (says is not null)
+            Assert.Contains(says, remarks[1], StringComparison.Ordinal);
+    }
 
     [Theory]
     [InlineData(0, 1, 1200, 0, "Nothing but 1\u202f200 specks of four pixels or fewer is on this film: there is no artwork. Look at the file")]

@@ -22,20 +22,22 @@ internal static class FilmTable
     public static void Print(IReadOnlyList<FilmReading> readings, FilmQuestion question, IReadOnlyList<FilmSpot>? spots, IAnsiConsole console)
     {
         for (var i = 0; i < readings.Count; i++)
-            Print(readings[i], question.Mesh, spots?[i], console);
+            Print(readings[i], question.Mesh, spots?[i], readings.Count == 1, console);
         if (readings.Count > 1 || question.Frame is not null)
             Print(FilmDocument.Together([.. readings.Select(reading => reading.Measurement)], question.Frame), console);
     }
 
     private static void Print(FilmsTogether together, IAnsiConsole console)
     {
-        console.WriteLine("The films together:");
+        console.WriteLine(together.SameSize is null ? "In the frame:" : "The films together:");
         foreach (var film in together.Register)
             Prose.Write(console, "  ", $"{PlainText.Of(film.File)} against {PlainText.Of(film.Against)}: {Hundredths(film.Offset.XMm)} mm to the right, {Hundredths(film.Offset.YMm)} mm down, turned {Hundredths(film.Offset.TurnDegrees)} degrees, by {film.Offset.Marks} register marks.");
         foreach (var remark in together.Remarks)
             Prose.Write(console, "  ", PlainText.Of(remark));
-        if (together.Remarks.Count == 0)
-            Prose.Write(console, "  ", "Nothing speaks against coating.");
+        if (together.FitsFrame == true)
+            Prose.Write(console, "  ", "What prints fits the frame, with 75 mm on every side for squeegee and flow-bar (common practice).");
+        if (together.SameSize is not null && together.Remarks.Count == 0)
+            Prose.Write(console, "  ", "Held against each other they show nothing wrong.");
         if (together.SameSize is not null)
             Prose.Write(console, "  ", PlainText.Of(ReadingSide.Of(together)));
         console.WriteLine();
@@ -44,13 +46,13 @@ internal static class FilmTable
     /// <summary>Nothing below a hundredth has a sign.</summary>
     private static string Hundredths(double value) => $"{Math.Round(value, 2) + 0.0:0.00}";
 
-    private static void Print(FilmReading reading, WovenMesh? mesh, FilmSpot? spot, IAnsiConsole console)
+    private static void Print(FilmReading reading, WovenMesh? mesh, FilmSpot? spot, bool isAlone, IAnsiConsole console)
     {
         var film = reading.Measurement;
         console.WriteLine($"{PlainText.Of(film.File)}: {film.WidthPx} x {film.HeightPx} px at {Figures.Exact(film.Dpi)} dpi, {ShownUnit.Millimetres.WriteBoth(film.WidthMm)} x {ShownUnit.Millimetres.WriteBoth(film.HeightMm)}");
         Prose.Write(console, "  ", FilmDocument.Words(film, mesh));
         if (spot is not null)
-            Prose.Write(console, "  ", $"At {Place(spot.XMm, spot.YMm)}: {SpotWords.Of(spot, FilmDocument.SpotOnMesh(spot, mesh), ShownUnit.Micrometres.WriteBoth)}");
+            Prose.Write(console, "  ", $"At {Place(spot.XMm, spot.YMm)}: {SpotWords.Of(spot, FilmDocument.SpotOnMesh(spot, mesh), Length)}");
         var sheet = new Table { Border = TableBorder.Simple }.AddColumns("", "prints", "gap");
         sheet.AddRow("Share of the film", ShownUnit.Percent.Write(film.CoveragePercent), ShownUnit.Percent.Write(100 - film.CoveragePercent));
         sheet.AddRow("Pieces", Figures.Whole(film.Components.Image), Figures.Whole(film.Components.Gap));
@@ -62,7 +64,8 @@ internal static class FilmTable
         if (film.FinestDot is { } dot)
             console.WriteLine($"  Finest dot: {ShownUnit.Micrometres.WriteBoth(dot.DiameterUm)} at {Place(dot.XMm, dot.YMm)}");
         Halftones(film.Halftones, console);
-        Prose.Write(console, "  ", ReadingSide.Words);
+        if (isAlone)
+            Prose.Write(console, "  ", ReadingSide.Words);
         console.WriteLine($"  Measured at {Figures.Exact(reading.MegapixelsPerSecond)} megapixels a second.");
         console.WriteLine();
         Notes.Print([.. FilmDocument.NotesOn(film)], console);
@@ -78,6 +81,9 @@ internal static class FilmTable
         var more = finest.Places.Count > PlacesTold ? $"; {finest.Places.Count - PlacesTold} more" : "";
         Prose.Write(console, "  ", $"{what} at {string.Join("; ", told)}{more}. Counted from the top left.");
     }
+
+    /// <summary>From a millimetre on nobody reads micrometres.</summary>
+    private static string Length(double um) => um < 1000 ? ShownUnit.Micrometres.WriteBoth(um) : ShownUnit.Millimetres.WriteBoth(um / 1000);
 
     private static string Place(double xMm, double yMm) => $"{xMm:0.0}, {yMm:0.0} mm";
 
