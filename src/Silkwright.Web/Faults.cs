@@ -11,6 +11,9 @@ public sealed class Faults(RequestDelegate next, DataFolder folder, ILogger<Faul
 {
     private const string PageFault = "/fault";
 
+    /// <summary>A stream that is read beyond its end; a disk's own faults have other numbers.</summary>
+    private const int EndedEarly = unchecked((int)0x80131620);
+
     public async Task InvokeAsync(HttpContext context)
     {
         if (context.Request.ContentLength > SilkwrightWeb.MostUploadBytes)
@@ -36,6 +39,10 @@ public sealed class Faults(RequestDelegate next, DataFolder folder, ILogger<Faul
         {
             // Only a form that could not be taken apart ends here unread.
             await AnswerAsync(context, 400, [new Problem($"The form cannot be read: {fault.Message}", "body", "Send it as multipart/form-data, each part with its name and file name in quotes.")]);
+        }
+        catch (IOException fault) when (fault.HResult == EndedEarly && context.Features.Get<IFormFeature>() is { HasFormContentType: true, Form: null } && !context.Response.HasStarted)
+        {
+            await AnswerAsync(context, 400, [new Problem("The form ends before its last part does.", "body", "Send it as multipart/form-data, to its end.")]);
         }
         catch (OperationCanceledException) when (context.RequestAborted.IsCancellationRequested)
         {

@@ -43,7 +43,7 @@ internal static class FilmProblems
             Say($"Give the true one with --dpi, from {FilmLimits.LeastDpi:0} to {FilmLimits.MostDpi:0}."));
 
     public static InputProblemException NoDpi(string name) =>
-        One("The file does not say its resolution.", name, "Give it with --dpi, for example --dpi 1200.");
+        One("The file does not say its resolution.", name, "Give its resolution, for example --dpi 1200, or save it with that.");
 
     public static InputProblemException NoPdfProgram(string name, string program) =>
         One(

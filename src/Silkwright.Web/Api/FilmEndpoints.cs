@@ -17,6 +17,7 @@ internal static class FilmEndpoints
             var uploads = request.HasFormContentType ? (await request.ReadFormAsync(cancel)).Files : null;
             if (uploads is not { Count: > 0 })
                 throw new InputProblemException(new Problem("There is no film in the request.", "body", "Send it as multipart/form-data, one file a film."));
+            QuestionEndpoints.ThrowIfUnknown(request, [.. FilmQuestion.Fields.Select(field => field.Name)]);
             var question = FilmQuestion.Read(new GivenTexts(request.Query.ToDictionary(q => q.Key, q => q.Value.ToString())));
             var films = new List<(FilmMeasurement Film, double? MegapixelsPerSecond)>();
             var spots = new List<FilmSpot>();

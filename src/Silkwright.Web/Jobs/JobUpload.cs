@@ -1,6 +1,5 @@
 using Silkwright.Contracts;
 using Silkwright.Estimates;
-using Silkwright.Film.Measuring;
 using Silkwright.Records.Films;
 using Silkwright.Records.Jobs;
 using Silkwright.Web.Measuring;
@@ -35,7 +34,7 @@ public sealed class JobUpload(JobRecords jobs, FilmDoor door, FilmBench bench, T
     /// <param name="names">What the document calls each.</param>
     /// <param name="by">The person.</param>
     /// <param name="basedOn">The revision the person had before them.</param>
-    /// <param name="pdf">How the PDFs among the new films are looked at.</param>
+    /// <param name="fields">What the files of the new films cannot say.</param>
     /// <param name="cancel">Stops the work.</param>
     /// <returns>The job's id.</returns>
     /// <exception cref="InputProblemException">A film or the job is wrong.</exception>
@@ -46,22 +45,22 @@ public sealed class JobUpload(JobRecords jobs, FilmDoor door, FilmBench bench, T
         IReadOnlyList<string> names,
         string by,
         int? basedOn,
-        PdfFields pdf,
+        FilmFields fields,
         CancellationToken cancel)
     {
         var problems = new ProblemList();
         if (string.IsNullOrWhiteSpace(by))
             problems.Add("Nobody is named.", "your name", "Give your name, as the shop calls you.");
-        var options = pdf.Read(problems);
+        var (pdf, other) = fields.Read(problems);
         problems.ThrowIfAny();
         var kept = new List<FilmKey>();
         foreach (var upload in uploads)
         {
             try
             {
-                var isPdf = await PdfFields.IsPdfAsync(upload, cancel);
-                var film = await door.ReceiveAsync(upload, isPdf ? options : new FilmOptions(), by, cancel);
-                kept.Add(isPdf ? new FilmKey(film.Hash, options.Page, options.Dpi) : new FilmKey(film.Hash));
+                var options = await FilmFields.IsPdfAsync(upload, cancel) ? pdf : other;
+                var film = await door.ReceiveAsync(upload, options, by, cancel);
+                kept.Add(new FilmKey(film.Hash, options.Page, options.Dpi));
             }
             catch (InputProblemException fault)
             {

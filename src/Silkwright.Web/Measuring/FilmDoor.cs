@@ -66,8 +66,9 @@ public sealed class FilmDoor(FilmRecords films, DataFolder folder)
         source.ReadRows(0, source.Header.HeightPx, (_, _) => { }, cancel);
     }
 
+    /// <summary>By the name it came with, and without the hyphens that names of options have in the shell alone.</summary>
     private static Problem Renamed(Problem problem, string kept, string given) => new(
         problem.What.Replace(kept, given, StringComparison.Ordinal),
         problem.Where.Replace(kept, given, StringComparison.Ordinal),
-        problem.Remedy.Replace(kept, given, StringComparison.Ordinal));
+        problem.Remedy.Replace(kept, given, StringComparison.Ordinal).Replace("--", "", StringComparison.Ordinal));
 }

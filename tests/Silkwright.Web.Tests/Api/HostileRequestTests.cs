@@ -93,6 +93,23 @@ public sealed class HostileRequestTests(RunningWeb web) : IClassFixture<RunningW
     }
 
     [Theory]
+    [InlineData("garbage")]
+    [InlineData("--B\r\nContent-Disposition: form-data; name=\"film\"; filename=\"a.tif\"\r\n\r\nII*")]
+    public async Task A_form_that_is_cut_short_is_told(string form)
+    {
+        using var body = new StringContent(form);
+        body.Headers.ContentType = new("multipart/form-data") { Parameters = { new("boundary", "B") } };
+        await ToldAsync(await web.Browser.PostAsync("/api/film", body, Cancel), HttpStatusCode.BadRequest);
+    }
+
+    [Fact]
+    public async Task A_film_asked_about_with_a_misspelt_name_is_refused_before_it_is_measured()
+    {
+        using var body = new MultipartFormDataContent { { new ByteArrayContent(SmallFilm.Png), "film", "a.png" } };
+        await ToldAsync(await web.Browser.PostAsync("/api/film?polarty=negative", body, Cancel), HttpStatusCode.BadRequest);
+    }
+
+    [Theory]
     [InlineData("""{ "fact": { "kind": "withdrawn" }, "person": "Ada", "why": "slip", "corrects": 1.5 }""")]
     [InlineData("""{ "fact": { "kind": "withdrawn" }, "person": "Ada", "why": "slip", "corrects": 1e308 }""")]
     [InlineData("""{ "fact": { "kind": "dryIn" }, "person": "Ada\u0000" }""")]

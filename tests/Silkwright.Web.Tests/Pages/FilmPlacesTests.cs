@@ -141,11 +141,31 @@ public sealed class FilmPlacesTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.Null(await web.Store.Jobs.CurrentAsync("no-such-page", Cancel));
     }
 
-    private async Task<HttpResponseMessage> UploadAsync(string name, string page, string dpi, byte[] pdf)
+    /// <summary>8 px at 600 dpi are 0.34 mm.</summary>
+    [Fact]
+    public async Task A_film_that_does_not_say_its_resolution_is_taken_with_one_named_beside_it()
     {
-        using var form = new MultipartFormDataContent { { new ByteArrayContent(pdf), "films", "base.pdf" } };
+        var answer = await UploadAsync("No resolution", [], SmallFilm.PngOfNoResolution, "plain.png");
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        var text = WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync(Cancel));
+        Assert.Contains("Give its resolution, for example dpi 1200", text, StringComparison.Ordinal);
+        answer = await UploadAsync("No resolution", [new("dpi", "half")], SmallFilm.PngOfNoResolution, "plain.png");
+        Assert.Contains("'half' is no resolution", WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync(Cancel)), StringComparison.Ordinal);
+        answer = await UploadAsync("No resolution", [new("dpi", "600")], SmallFilm.PngOfNoResolution, "plain.png");
+        Assert.Equal("/jobs/no-resolution", answer.RequestMessage!.RequestUri!.AbsolutePath);
+        var film = (await web.Store.Jobs.FilmsAsync("no-resolution", Cancel))["plain.png"];
+        Assert.EndsWith(".600dpi", film.Address, StringComparison.Ordinal);
+        var off = await web.Browser.GetAsync($"/api/films/{film.Address}/width?x=1mm&y=0.1mm", Cancel);
+        Assert.Contains("It is 0.3 mm wide", await off.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
+    }
+
+    private Task<HttpResponseMessage> UploadAsync(string name, string page, string dpi, byte[] pdf) => UploadAsync(name, [new("pdfPage", page), new("pdfDpi", dpi)], pdf, "base.pdf");
+
+    private async Task<HttpResponseMessage> UploadAsync(string name, IReadOnlyList<KeyValuePair<string, string>> typed, byte[] film, string fileName)
+    {
+        using var form = new MultipartFormDataContent { { new ByteArrayContent(film), "films", fileName } };
         var fields = await web.HiddenFieldsAsync("/jobs/new", "new-job");
-        foreach (var (field, value) in (IEnumerable<KeyValuePair<string, string>>)[.. fields, new("name", name), new("run", "50"), new("ink", "plastisol"), new("by", "Ada"), new("pdfPage", page), new("pdfDpi", dpi)])
+        foreach (var (field, value) in (IEnumerable<KeyValuePair<string, string>>)[.. fields, new("name", name), new("run", "50"), new("ink", "plastisol"), new("by", "Ada"), .. typed])
             form.Add(new StringContent(value), field);
         return await web.Browser.PostAsync("/jobs/new", form, Cancel);
     }
