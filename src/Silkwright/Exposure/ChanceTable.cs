@@ -9,6 +9,9 @@ internal sealed class ChanceTable
     /// <summary>Beyond this off the outermost strip no reading changes any more. [log exposure]</summary>
     private const double Margin = 8;
 
+    /// <summary>Many strips of one day rule nothing out so far that what other days say of it is lost in a computer's least number.</summary>
+    private const double LeastChance = 1e-80;
+
     private readonly double from;
     private readonly double[] chances;
 
@@ -20,7 +23,7 @@ internal sealed class ChanceTable
         from = least - Margin;
         double[] logs = [.. Enumerable.Range(0, (int)((most + Margin - from) / Step) + 2).Select(i => logChance(from + (i * Step)))];
         LogGreatest = logs.Max();
-        chances = [.. logs.Select(log => Math.Exp(log - LogGreatest))];
+        chances = [.. logs.Select(log => Math.Max(LeastChance, Math.Exp(log - LogGreatest)))];
     }
 
     /// <summary>Natural logarithm of the chance that stands as 1.</summary>

@@ -25,13 +25,13 @@ public sealed record LogBelief(double Through, double Room, double ThroughVarian
         return new Estimate(Math.Exp(middle), Math.Exp(middle - reach), Math.Exp(middle + reach), ground);
     }
 
-    /// <summary>How likely a pair is beside the likeliest. [1]</summary>
-    internal double Density(double through, double room)
+    /// <summary>Logarithm of how likely a pair is beside the likeliest.</summary>
+    internal double LogDensity(double through, double room)
     {
         var (x, y) = (through - Through, room - Room);
         var beside = RoomVariance - (Covariance * Covariance / ThroughVariance);
         var off = y - (Covariance / ThroughVariance * x);
-        return Math.Exp(-((x * x / ThroughVariance) + (off * off / beside)) / 2);
+        return -((x * x / ThroughVariance) + (off * off / beside)) / 2;
     }
 
     /// <summary>Variance that belongs to a 90 % interval.</summary>

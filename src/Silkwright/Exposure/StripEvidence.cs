@@ -41,20 +41,22 @@ internal static class StripEvidence
     private static LogBelief Sum(LogBelief prior, IReadOnlyList<StripDay> days, Axis throughs, Axis rooms, double deviation)
     {
         var habits = days.Any(day => day.HasWedge) ? NormalNodes.Of(deviation, FinestNode) : [(0, 1)];
-        var points = new List<(double Through, double Room, double Weight)>();
+        var points = new List<(double Through, double Room, double Log)>();
         foreach (var through in throughs.Points)
         {
             var cured = days.Select(day => CuredBy(day, through, habits)).ToArray();
             foreach (var room in rooms.Points)
             {
                 var byHabit = habits.Select(habit => habit.Share).ToArray();
+                var log = prior.LogDensity(through, room);
                 for (var d = 0; d < days.Count; d++)
-                    Multiply(byHabit, cured[d], days[d], through + room);
-                points.Add((through, room, prior.Density(through, room) * byHabit.Sum()));
+                    log += Multiply(byHabit, cured[d], days[d], through + room);
+                points.Add((through, room, log + Math.Log(byHabit.Sum())));
             }
         }
 
-        return Moments(points);
+        var greatest = points.Max(point => point.Log);
+        return Moments([.. points.Select(point => (point.Through, point.Room, Math.Exp(point.Log - greatest)))]);
     }
 
     /// <summary>For each way of reading, level of the day and habit: the chance of what the day says of cure and wedge, with the way's worth and the level's own share.</summary>
@@ -65,7 +67,8 @@ internal static class StripEvidence
         return habits.Select(habit => chance * way.Readings.Wedge(here + Math.Log(CoatOptics.GoodOverLeast) + habit.At)).ToArray();
     }).ToArray())];
 
-    private static void Multiply(double[] byHabit, double[][][] cured, StripDay day, double most)
+    /// <returns>Logarithm of what is taken out of all of them, lest they vanish day by day.</returns>
+    private static double Multiply(double[] byHabit, double[][][] cured, StripDay day, double most)
     {
         var lines = day.Ways.Select(way => day.Levels.Select(level => way.Readings.Lines(most + level.At)).ToArray()).ToArray();
         for (var habit = 0; habit < byHabit.Length; habit++)
@@ -79,6 +82,11 @@ internal static class StripEvidence
 
             byHabit[habit] *= chance;
         }
+
+        var greatest = byHabit.Max();
+        for (var habit = 0; habit < byHabit.Length; habit++)
+            byHabit[habit] /= greatest;
+        return Math.Log(greatest);
     }
 
     private static LogBelief Moments(List<(double Through, double Room, double Weight)> points)

@@ -40,9 +40,6 @@ internal static class StripNoise
     /// <summary>Or many. [1]</summary>
     internal const double ManySlip = 0.3;
 
-    /// <summary>Of a yes or no that tells nothing, half are slips. [1]</summary>
-    internal const double NoSense = 0.5;
-
     /// <summary>Or the wedge lay or was counted otherwise that day: three steps either way.</summary>
     internal const double WedgeAsAWhole = 1;
 

@@ -5,6 +5,7 @@ internal sealed class StripReadings
 {
     private const double FinestNode = 0.1;
     private const int WedgeSteps = 21;
+    private const double LeastKept = 1e-200;
 
     private readonly IReadOnlyList<StepTest> strips;
     private readonly IReadOnlyList<double> logs;
@@ -55,7 +56,7 @@ internal sealed class StripReadings
             if (strips[i].SqueegeeSideSoft is { } soft)
                 log += LogChance(-over / StripNoise.SoftTurn, soft, way.SideSlip);
             if (strips[i].FinestGapUm is { } gap && neededGapUm is { } needed)
-                log += LogChance((over - wall) / StripNoise.HeldTurn, gap <= needed, way.Slip);
+                log += LogChance((over - wall) / StripNoise.HeldTurn, gap <= needed, way.DetailSlip);
         }
 
         return log;
@@ -67,7 +68,7 @@ internal sealed class StripReadings
         for (var i = 0; i < strips.Count; i++)
         {
             if (strips[i].FinestLineUm is { } line)
-                log += LogChance((most - logs[i]) / StripNoise.HeldTurn, line <= lineUm, way.Slip);
+                log += LogChance((most - logs[i]) / StripNoise.HeldTurn, line <= lineUm, way.DetailSlip);
         }
 
         return log;
@@ -75,18 +76,36 @@ internal sealed class StripReadings
 
     private double LogWedge(double usual)
     {
-        var perStep = Math.Log(StepWedge.FactorPerStep());
-        return Math.Log(hands.Sum(hand =>
+        Span<double> byHand = stackalloc double[hands.Count];
+        var greatest = double.NegativeInfinity;
+        for (var hand = 0; hand < hands.Count; hand++)
         {
-            var chance = hand.Share;
-            for (var i = 0; i < strips.Count; i++)
-            {
-                if (strips[i].SolidStep is { } solid)
-                    chance *= ReadingChance(solid, StepWedge.UsualSolidStep + ((logs[i] - usual - hand.At) / perStep));
-            }
+            byHand[hand] = LogWedge(hands[hand].Share, usual + hands[hand].At);
+            greatest = Math.Max(greatest, byHand[hand]);
+        }
 
-            return chance;
-        }));
+        var sum = 0.0;
+        foreach (var log in byHand)
+            sum += Math.Exp(log - greatest);
+        return greatest + Math.Log(sum);
+    }
+
+    /// <summary>With one hand, of that share.</summary>
+    private double LogWedge(double share, double usual)
+    {
+        var perStep = Math.Log(StepWedge.FactorPerStep());
+        var (log, chance) = (0.0, share);
+        for (var i = 0; i < strips.Count; i++)
+        {
+            if (strips[i].SolidStep is not { } solid)
+                continue;
+            chance *= ReadingChance(solid, StepWedge.UsualSolidStep + ((logs[i] - usual) / perStep));
+            // Before many strips' chances multiplied are no number any more.
+            if (chance < LeastKept)
+                (log, chance) = (log + Math.Log(chance), 1);
+        }
+
+        return log + Math.Log(chance);
     }
 
     /// <summary>Chance that a whole step is read where the truth lies somewhere between; none is read below the first.</summary>
@@ -94,7 +113,7 @@ internal sealed class StripReadings
     {
         var upper = QuickNormal.Below((solid + 0.5 - truth) / StripNoise.ReadingSteps);
         var lower = solid == 0 ? 0 : QuickNormal.Below((solid - 0.5 - truth) / StripNoise.ReadingSteps);
-        return (way.Slip / WedgeSteps) + ((1 - way.Slip) * (upper - lower));
+        return (way.WedgeSlip / WedgeSteps) + ((1 - way.WedgeSlip) * (upper - lower));
     }
 
     private static double LogChance(double deviations, bool happened, double slip)

@@ -22,6 +22,32 @@ public sealed class ContradictedTests
         Assert.True(outcomes.Count(outcome => outcome.Held) >= 0.9 * outcomes.Length);
     }
 
+    /// <summary>Readings drawn at random say nothing of a shop: what is told then is about as wide as before any strip, a factor of ten.</summary>
+    [Fact]
+    public void Strips_without_rhyme_or_reason_leave_the_truth_open()
+    {
+        var held = Enumerable.Range(0, 200).AsParallel().Select(seed =>
+        {
+            var random = new Random(seed);
+            var shop = new SimulatedShop(seed, Before.Least.Value, Before.Most.Value, Case.FinestLineUm!.Value);
+            var window = With([.. Enumerable.Range(0, 9).Select(i => new StepTest(shop.Through / 3 * Math.Pow(2, i / 2.0), random.Next(15), random.Next(2) == 0, random.Next(2) == 0 ? 100 : 200))]);
+            return (Told: Contradicts(window), Held: window.Least.Low <= shop.Through && shop.Through <= window.Least.High);
+        }).Where(outcome => outcome.Told).ToArray();
+        Assert.True(held.Length > 150);
+        Assert.True(held.Count(outcome => outcome.Held) >= 0.9 * held.Length);
+    }
+
+    /// <summary>Hundreds of chances multiplied are less than any number a computer has.</summary>
+    [Fact]
+    public void Hundreds_of_strips_at_odds_on_one_day_or_two_are_answered()
+    {
+        var random = new Random(1);
+        StepTest[] muddle = [.. Enumerable.Range(0, 400).Select(i => new StepTest(5 + (0.4 * i), random.Next(15), random.Next(2) == 0))];
+        Assert.True(double.IsFinite(With(muddle).Least.Value));
+        StepTest[] days = [.. Enumerable.Range(0, 400).Select(i => new StepTest(60, i < 200 ? 3 : 14) { On = new DateOnly(2026, 5, i < 200 ? 4 : 5) })];
+        Assert.True(double.IsFinite(With(days).Least.Value));
+    }
+
     /// <summary>Nothing says which of two strips is right: step 7 stands at 10 s by the one and at 80 s by the other.</summary>
     [Fact]
     public void Two_strips_that_contradict_each_other_leave_more_open_than_either_alone()
