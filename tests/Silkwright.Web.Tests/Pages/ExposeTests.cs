@@ -23,6 +23,18 @@ public sealed class ExposeTests(RunningWeb web) : IClassFixture<RunningWeb>
         Assert.Contains("burn eyes and skin", page, StringComparison.Ordinal);
     }
 
+    /// <summary>Nine strips about 12 s do not fit on settings of 5 s: the page tells so as programs are told.</summary>
+    [Fact]
+    public async Task A_ladder_finer_than_the_settings_is_told_on_the_page_and_over_http()
+    {
+        var plan = JsonNode.Parse(await web.Browser.GetStringAsync($"/api/expose/ladder?{Case}&around=12&setting=5&within=5%25", Cancel))!;
+        Assert.NotEmpty(plan["sharedSettings"]!.AsArray());
+        var page = WebUtility.HtmlDecode(await web.Browser.GetStringAsync($"/expose?{Case}&around=12&setting=5&within=5", Cancel));
+        Assert.Contains("name=\"setting\"", page, StringComparison.Ordinal);
+        var told = plan["notes"]!.AsArray().Select(note => (string)note!["text"]!).Single(text => text.Contains("finer than the machine", StringComparison.Ordinal));
+        Assert.Contains(told, page, StringComparison.Ordinal);
+    }
+
     /// <summary>A wider spot blurs the edge: less room, told alike on the page and to programs.</summary>
     [Fact]
     public async Task The_spot_of_written_light_is_asked_for_and_counts()
