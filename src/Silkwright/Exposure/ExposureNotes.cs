@@ -21,7 +21,7 @@ internal static class ExposureNotes
                 "Strips that may not have been dry were left out: a damp coat looks under-exposed, and more light does not mend it.");
         }
 
-        foreach (var note in StripContradictions.Of([.. exposure.Tests.Where(strip => !strip.Damp)], counts))
+        foreach (var note in StripContradictions.Of([.. exposure.Tests.Where(strip => !strip.Damp)], exposure, counts))
             yield return note;
 
         if (strips == 0 && counts == ExposureCount.Units)

@@ -13,7 +13,7 @@ internal sealed class StripDay
     /// <param name="coat">How the needed exposure grows with the thickness.</param>
     internal StripDay(IReadOnlyList<StepTest> strips, ExposureCase exposure, DateOnly? today, double wall, CureLaw coat)
     {
-        var contradicted = StripContradictions.AreIn(strips);
+        var contradicted = StripContradictions.AreIn(strips, exposure);
         var years = today is { } now && strips[0].On is { } then ? Math.Max(0, now.DayNumber - then.DayNumber) / DaysPerYear : 0;
         var measured = strips.All(strip => strip.EomUm is not null);
         var day = contradicted ? StripNoise.DayOfContradictions : measured ? StripNoise.DayOfMeasuredCoat : StripNoise.Day;

@@ -57,6 +57,15 @@ public sealed class ContradictedTests
         Assert.All(pair, strip => Assert.True(both.Least > Width(With(strip)).Least));
     }
 
+    /// <summary>Against the same strips with the one line read as more light would have it.</summary>
+    [Fact]
+    public void A_line_that_opens_with_more_light_leaves_the_most_less_sure()
+    {
+        StepTest[] Strips(params double[] lines) => [.. lines.Select((line, i) => new StepTest(30 * Math.Pow(2, i / 2.0), 5 + i, i < 2, line))];
+        Assert.True(Width(With(Strips(100, 200, 100, 100, 200, 200))).Most > Width(With(Strips(100, 100, 100, 100, 200, 200))).Most);
+        Assert.True(Width(With(Strips(100, 100, 100, 200, 200, 100))).Most > Width(With(Strips(100, 100, 100, 200, 200, 200))).Most);
+    }
+
     [Fact]
     public void A_contradicted_day_among_others_is_worth_less_than_a_day_in_agreement()
     {

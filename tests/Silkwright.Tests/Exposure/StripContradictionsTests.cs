@@ -18,6 +18,15 @@ public sealed class StripContradictionsTests
     public void A_soft_squeegee_side_under_a_wedge_hard_to_the_end_is_told() =>
         Assert.Contains("step 11", Assert.Single(Told(new StepTest(10, 7, true), new StepTest(20, 9, true), new StepTest(40, 11, true))), StringComparison.Ordinal);
 
+    /// <summary>The case's finest line and gap are 100 µm.</summary>
+    [Fact]
+    public void A_line_that_opens_and_a_wall_that_goes_with_more_light_are_told()
+    {
+        Assert.Contains("line was lost at 20 s and held at 40 s", Assert.Single(Told(new StepTest(20, 7, FinestLineUm: 120), new StepTest(40, 9, FinestLineUm: 80))), StringComparison.Ordinal);
+        Assert.Contains("gap was held at 20 s and lost at 40 s", Assert.Single(Told(new StepTest(20, 7, FinestGapUm: 80), new StepTest(40, 9, FinestGapUm: 120))), StringComparison.Ordinal);
+        Assert.Empty(Told(new StepTest(20, 7, FinestLineUm: 150), new StepTest(40, 9, FinestLineUm: 120)));
+    }
+
     [Fact]
     public void Strips_a_reader_may_well_see_so_are_silent()
     {
