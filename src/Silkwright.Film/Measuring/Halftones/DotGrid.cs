@@ -9,6 +9,9 @@ internal sealed class DotGrid
     private readonly int across;
     private readonly int down;
 
+    /// <summary>Rows of the film above its first cells.</summary>
+    private readonly int above;
+
     /// <summary>Where each row of cells begins in <see cref="order"/>.</summary>
     private readonly int[] first;
 
@@ -18,11 +21,14 @@ internal sealed class DotGrid
     /// <summary>Column of the cell of each of <see cref="order"/>.</summary>
     private readonly ushort[] column;
 
-    public DotGrid(ScreenDots dots, int width, int height)
+    /// <param name="dots">From the top down.</param>
+    /// <param name="width">The film's. [px]</param>
+    public DotGrid(ScreenDots dots, int width)
     {
         this.dots = dots;
         across = (width / CellPx) + 1;
-        down = (height / CellPx) + 1;
+        above = dots.Count == 0 ? 0 : (int)(dots[0].Y / CellPx) * CellPx;
+        down = dots.Count == 0 ? 1 : (int)((dots[dots.Count - 1].Y - above) / CellPx) + 1;
         first = new int[down + 1];
         for (var i = 0; i < dots.Count; i++)
             first[Row(i) + 1] += dots.MayBeDot(i) ? 1 : 0;
@@ -45,7 +51,7 @@ internal sealed class DotGrid
         var best = -1;
         var least = reach * reach;
         var (left, right) = (Clamp(x - reach, across), Clamp(x + reach, across));
-        var (top, bottom) = (Clamp(y - reach, down), Clamp(y + reach, down));
+        var (top, bottom) = (Clamp(y - above - reach, down), Clamp(y - above + reach, down));
         for (var cy = top; cy <= bottom; cy++)
         {
             var end = first[cy + 1];
@@ -62,7 +68,7 @@ internal sealed class DotGrid
         return best;
     }
 
-    private int Row(int dot) => Clamp(dots[dot].Y, down);
+    private int Row(int dot) => Clamp(dots[dot].Y - above, down);
 
     /// <summary>Puts the dots of each row in order of their columns. They come row by row.</summary>
     private void Fill()

@@ -12,15 +12,20 @@ internal static class HalftoneFinder
 
     /// <summary>The zones, and a mask of them with one period around; no mask where there is none.</summary>
     public static (IReadOnlyList<HalftoneZone> Zones, FilmBitmap? Mask) Find(
-        FilmBitmap bits, ComponentSet image, ComponentSet gap, double dpi, CancellationToken cancel)
+        FilmBitmap bits, ComponentSet image, ComponentSet gap, double dpi, CancellationToken cancel) =>
+        Find(bits, image, gap, dpi, Swath.Of(bits.Height, image.Dots.Length + gap.Dots.Length, dpi), cancel);
+
+    /// <summary>The same where lattices are looked for swath by swath. A zone grows over the whole film from any of them.</summary>
+    public static (IReadOnlyList<HalftoneZone> Zones, FilmBitmap? Mask) Find(
+        FilmBitmap bits, ComponentSet image, ComponentSet gap, double dpi, IReadOnlyList<Swath> swaths, CancellationToken cancel)
     {
         var dots = new ScreenDots(image.Dots, dpi);
         var holes = new ScreenDots(gap.Dots, dpi);
         IReadOnlyList<DotGroup> dotGroups = [], holeGroups = [];
         Parallel.Invoke(
             new ParallelOptions { CancellationToken = cancel },
-            () => dotGroups = LatticeGroups.Find(new DotGrid(dots, bits.Width, bits.Height), dpi, cancel),
-            () => holeGroups = LatticeGroups.Find(new DotGrid(holes, bits.Width, bits.Height), dpi, cancel));
+            () => dotGroups = Groups(dots),
+            () => holeGroups = Groups(holes));
         var seeds = dotGroups.Select(g => (Group: g, Lattice: g.Lattice, Holes: false))
             .Concat(holeGroups.Select(g => (Group: g, Lattice: ToDots(g.Lattice), Holes: true)))
             .OrderByDescending(s => s.Group.Members.Length).Take(MostLattices);
@@ -59,6 +64,12 @@ internal static class HalftoneFinder
         var apart = maps.ToDictionary(m => m, m => StrandedDots.Hide(m, dots, mask));
         var told = zones.Select(z => z.Zone! with { CutDots = z.Zone.CutDots + apart[z.Map].GetValueOrDefault(z.Map.Zone[z.Sites[0]]) });
         return ([.. told.OrderByDescending(z => z.WidthMm * z.HeightMm)], mask);
+
+        IReadOnlyList<DotGroup> Groups(ScreenDots shapes)
+        {
+            var groups = swaths.SelectMany(swath => LatticeGroups.Find(shapes.In(swath), bits.Width, dpi, cancel)).ToArray();
+            return swaths.Count == 1 ? groups : JoinedGroups.Of(groups, shapes);
+        }
     }
 
     /// <summary>The lattice of dots whose holes stand on this one: half a step away each way.</summary>

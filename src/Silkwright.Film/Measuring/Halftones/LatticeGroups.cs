@@ -18,9 +18,17 @@ internal static class LatticeGroups
     /// <summary>The site of a dot that has none.</summary>
     private static readonly (int I, int J) Nowhere = (int.MinValue, int.MinValue);
 
-    /// <summary>Lattices of the groups, the largest first.</summary>
-    public static IReadOnlyList<DotGroup> Find(DotGrid grid, double dpi, CancellationToken cancel)
+    /// <summary>And of one from which too few others were reached.</summary>
+    private static readonly (int I, int J) LedNowhere = (int.MinValue, 0);
+
+    /// <summary>The groups, the largest first; their members are numbered as among all dots of the film.</summary>
+    /// <param name="dots">Of a swath.</param>
+    /// <param name="width">The film's. [px]</param>
+    /// <param name="dpi">[1/in]</param>
+    /// <param name="cancel">Stops the work.</param>
+    public static IReadOnlyList<DotGroup> Find(ScreenDots dots, int width, double dpi, CancellationToken cancel)
     {
+        var grid = new DotGrid(dots, width);
         var count = grid.Dots.Count;
         var near = new int[4 * count];
         var period = new float[count];
@@ -48,8 +56,10 @@ internal static class LatticeGroups
         Array.Fill(sites, Nowhere);
         return
         [
-            .. Groups(sets, period).OrderByDescending(g => g.Length).Select(g => Fit(grid, g, sets, sites, near, period, angle)).OfType<DotGroup>(),
+            .. Groups(sets, period).OrderByDescending(g => g.Length).Select(g => Fit(grid, g, sets, sites, near, period, angle)).OfType<DotGroup>().Select(InAll),
         ];
+
+        DotGroup InAll(DotGroup group) => dots.First == 0 ? group : group with { Members = Array.ConvertAll(group.Members, m => dots.First + m) };
     }
 
     /// <summary>The dots of each group that is large enough, groups in the order of their first dots.</summary>
@@ -129,27 +139,48 @@ internal static class LatticeGroups
         Array.Sort(lengths);
         var length = lengths[lengths.Length / 2];
         var local = new ScreenLattice(0, 0, length * Math.Cos(direction), length * Math.Sin(direction));
-        var group = sets.Root(members[0]);
-        sites[members[0]] = (0, 0);
-        var walk = new Queue<int>();
-        walk.Enqueue(members[0]);
-        while (walk.TryDequeue(out var at))
+        var left = members.Length;
+        foreach (var start in members)
         {
-            for (var k = 0; k < 4; k++)
-            {
-                var next = near[(4 * at) + k];
-                if (next < 0 || sites[next] != Nowhere || period[next] <= 0 || sets.Root(next) != group)
-                    continue;
-                var (i, j) = local.Sites(grid.Dots[next].X - grid.Dots[at].X, grid.Dots[next].Y - grid.Dots[at].Y);
-                sites[next] = (sites[at].I + (int)Math.Round(i), sites[at].J + (int)Math.Round(j));
-                walk.Enqueue(next);
-            }
+            if (sites[start] != Nowhere)
+                continue;
+            var walked = Walk(start);
+            if (2 * walked.Count >= left)
+                break;
+
+            // A dot at a tip may be nobody's neighbour but its own neighbours', and lead nowhere: then another is begun from.
+            foreach (var m in walked)
+                sites[m] = LedNowhere;
+            left -= walked.Count;
         }
 
         // Dots with all four neighbours are whole; those at an edge may be cut and off centre.
-        var whole = members.Where(m => sites[m] != Nowhere && near.AsSpan(4 * m, 4).IndexOf(-1) < 0);
+        var whole = members.Where(m => IsPlaced(sites[m]) && near.AsSpan(4 * m, 4).IndexOf(-1) < 0);
         return whole.Count() < LeastDots / 3
             ? null
             : new DotGroup(ScreenLattice.Fit(whole.Select(m => ((double)sites[m].I, (double)sites[m].J, (double)grid.Dots[m].X, (double)grid.Dots[m].Y))), members);
+
+        List<int> Walk(int start)
+        {
+            var (walked, group) = (new List<int> { start }, sets.Root(start));
+            sites[start] = (0, 0);
+            for (var n = 0; n < walked.Count; n++)
+            {
+                var at = walked[n];
+                for (var k = 0; k < 4; k++)
+                {
+                    var next = near[(4 * at) + k];
+                    if (next < 0 || sites[next] != Nowhere || period[next] <= 0 || sets.Root(next) != group)
+                        continue;
+                    var (i, j) = local.Sites(grid.Dots[next].X - grid.Dots[at].X, grid.Dots[next].Y - grid.Dots[at].Y);
+                    sites[next] = (sites[at].I + (int)Math.Round(i), sites[at].J + (int)Math.Round(j));
+                    walked.Add(next);
+                }
+            }
+
+            return walked;
+        }
     }
+
+    private static bool IsPlaced((int I, int J) site) => site != Nowhere && site != LedNowhere;
 }

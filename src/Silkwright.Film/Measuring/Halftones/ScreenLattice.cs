@@ -31,6 +31,15 @@ internal readonly record struct ScreenLattice(double OriginX, double OriginY, do
         return (((dx * StepX) + (dy * StepY)) / square, ((dy * StepX) - (dx * StepY)) / square);
     }
 
+    /// <summary>How much its step differs from another's, quarter turns apart. [period]</summary>
+    public double Differs(ScreenLattice other)
+    {
+        var (x, y) = (StepX, StepY);
+        while ((x * other.StepX) + (y * other.StepY) < Math.Abs((y * other.StepX) - (x * other.StepY)))
+            (x, y) = (-y, x);
+        return Math.Sqrt(((x - other.StepX) * (x - other.StepX)) + ((y - other.StepY) * (y - other.StepY))) / other.Period;
+    }
+
     /// <summary>The lattice nearest to points whose sites are known, by least squares.</summary>
     /// <param name="points">Gone through twice.</param>
     public static ScreenLattice Fit(IEnumerable<(double I, double J, double X, double Y)> points)

@@ -103,6 +103,18 @@ public class HalftoneFinderTests
         Assert.All(film.FinestImage.Places, place => Assert.InRange(place.XMm, 56, 57));
     }
 
+    /// <summary>Its topmost dot is nobody's neighbour but its own neighbours'. Oracle: the ruling and the angle that were drawn.</summary>
+    [Fact]
+    public void A_halftone_whose_first_dot_leads_nowhere_is_found_all_the_same()
+    {
+        var shape = new FilmShape { Outline = "M68.84 141.43l12.16 85.3L80.42 246.96Z", Halftone = new HalftoneFill(62, 40.32, 38, 46, [68.84, 141.43, 81, 246.96], false) };
+        var recipe = new FilmRecipe("test.tif", 128, 288, 600, [shape]);
+        var bits = FilmBitmap.Of(FilmMaker.Bits(recipe));
+        var zone = Assert.Single(FilmMeasurer.Measure(bits, new FilmHeader("test.tif", bits.Width, bits.Height, 600, []), CancellationToken.None).Halftones);
+        Assert.Equal(62, zone.RulingLpi, 0.1);
+        Assert.Equal(40.32, zone.AngleDegrees, 0.2);
+    }
+
     [Fact]
     public void Lettering_alone_has_no_halftone()
     {
