@@ -46,7 +46,8 @@ public sealed record FilmHeat(
         ArgumentOutOfRangeException.ThrowIfLessThan(longestPx, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(longestPx, FilmPreview.LongestPicturePx);
         using var film = FilmFile.Open(path, options);
-        var painter = new HeatPainter(HeatParts.Of(film, held, cancel), colours, longestPx);
+        using var scratch = new ScratchFile();
+        var painter = new HeatPainter(HeatParts.Of(film, held, scratch, cancel), colours, longestPx);
         var (picture, areas) = painter.Paint(cancel);
         using var drawn = picture;
         using var data = picture.Encode(SKEncodedImageFormat.Png, 100);

@@ -11,6 +11,9 @@ internal sealed class HeatParts
     /// <summary>What is wider than held by less than this is near the edge of what prints. Our own judgement. [1]</summary>
     public const double NearFactor = 1.5;
 
+    /// <summary>Dots, from the top down, after which memory is made small again.</summary>
+    private const int DotsTogether = 16_384;
+
     private readonly double dpi;
     private readonly CancellationToken cancel;
 
@@ -31,37 +34,38 @@ internal sealed class HeatParts
     /// <summary>The same and what is wider by less than half.</summary>
     public required FilmBitmap GapNear { get; init; }
 
-    public static HeatParts Of(IFilmSource film, HeldWidths held, CancellationToken cancel)
+    public static HeatParts Of(IFilmSource film, HeldWidths held, ScratchFile scratch, CancellationToken cancel)
     {
-        var bits = new FilmBitmap(film.Header.WidthPx, film.Header.HeightPx);
+        var bits = Blank();
         var (_, image, gap) = FilmComponents.Read(film, bits, null, cancel);
         var (_, mask) = HalftoneFinder.Find(bits, image, gap, film.Header.Dpi, cancel);
         var cells = new FilmCells(bits);
-        var parts = new HeatParts(bits, film.Header.Dpi, cancel) { Narrower = Blank(bits), Near = Blank(bits), GapNarrower = Blank(bits), GapNear = Blank(bits) };
+        var parts = new HeatParts(bits, film.Header.Dpi, cancel) { Narrower = Blank(), Near = Blank(), GapNarrower = Blank(), GapNear = Blank() };
         parts.Fill(new OpeningTiles(bits, cells, false, cancel), mask, image.Dots, held.LineUm, held.DotUm, parts.Narrower, parts.Near);
         parts.Fill(new OpeningTiles(bits, cells, true, cancel), mask, gap.Dots, held.GapUm, held.HoleUm, parts.GapNarrower, parts.GapNear);
         return parts;
-    }
 
-    private static FilmBitmap Blank(FilmBitmap film) => new(film.Width, film.Height);
+        FilmBitmap Blank() => new(film.Header.WidthPx, film.Header.HeightPx, scratch);
+    }
 
     private void Fill(OpeningTiles tiles, FilmBitmap? mask, DotShape[] dots, double lineUm, double dotUm, FilmBitmap narrower, FilmBitmap near)
     {
         tiles.Fill(Disc(lineUm), mask, narrower);
+        narrower.Compact();
         tiles.Fill(Disc(lineUm * NearFactor), mask, near);
-        if (mask is null)
-            return;
-        var (least, most) = (Px(dotUm), Px(dotUm * NearFactor));
-        for (var i = 0; i < dots.Length; i++)
+        near.Compact();
+        foreach (var together in mask is null ? [] : dots.Chunk(DotsTogether))
         {
-            if ((i & 0xFFFF) == 0)
-                cancel.ThrowIfCancellationRequested();
-            var dot = dots[i];
-            if (dot.Diameter >= most || !mask[(int)dot.X, (int)dot.Y])
-                continue;
-            Frame(near, dot);
-            if (dot.Diameter < least)
-                Frame(narrower, dot);
+            cancel.ThrowIfCancellationRequested();
+            foreach (var dot in together.Where(d => d.Diameter < Px(dotUm * NearFactor) && mask![(int)d.X, (int)d.Y]))
+            {
+                Frame(near, dot);
+                if (dot.Diameter < Px(dotUm))
+                    Frame(narrower, dot);
+            }
+
+            narrower.Compact();
+            near.Compact();
         }
     }
 
