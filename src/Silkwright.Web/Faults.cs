@@ -22,6 +22,12 @@ public sealed class Faults(RequestDelegate next, DataFolder folder, ILogger<Faul
             return;
         }
 
+        if (ForeignPages.Refused(context.Request) is { } foreign)
+        {
+            await AnswerAsync(context, 403, [foreign]);
+            return;
+        }
+
         try
         {
             await next(context);
