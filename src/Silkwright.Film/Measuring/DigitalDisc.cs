@@ -7,8 +7,8 @@ namespace Silkwright.Film.Measuring;
 /// </remarks>
 internal sealed class DigitalDisc
 {
-    /// <summary>Largest diameter that is handled. [px]</summary>
-    public const int MostDiameter = 255;
+    /// <summary>Largest diameter that is handled. [px] Larger than any that is measured by: those that screen several must be.</summary>
+    public const int MostDiameter = 383;
 
     private readonly int[] insets;
 

@@ -22,6 +22,7 @@ public class DiscOpeningTests
     [InlineData(2100, 300, 9)]
     [InlineData(900, 520, 31)]
     [InlineData(320, 320, 140)]
+    [InlineData(420, 400, 301)]
     public void Large_discs_and_films_of_many_tiles_are_right_too(int width, int height, int w)
     {
         var pixels = Bitmaps.Random(new Random(w), width, height, 0.9, Math.Max(10, w - 3));
