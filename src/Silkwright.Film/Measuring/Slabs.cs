@@ -5,9 +5,9 @@ namespace Silkwright.Film.Measuring;
 /// Several threads may add and read at once. A slab that is full never changes, so each thread reads those from the file into buffers of its own: a film is worked on place by place, and a few
 /// are enough.
 /// </remarks>
-/// <param name="most">Most bytes that are added.</param>
+/// <param name="usual">Bytes that are usually added; room is made for more, since a piece that takes another's place does not give that up.</param>
 /// <param name="scratch">Takes what is not held; none: all is held.</param>
-internal sealed class Slabs(long most, ScratchFile? scratch)
+internal sealed class Slabs(long usual, ScratchFile? scratch)
 {
     /// <summary>Pieces begin at multiples of this. [byte]</summary>
     public const int Granule = 8;
@@ -23,8 +23,10 @@ internal sealed class Slabs(long most, ScratchFile? scratch)
     private const int AtHand = 16;
 
     private readonly Lock adding = new();
-    private readonly byte[]?[] held = new byte[]?[(most / (Granules * Granule) * 17 / 16) + 2];
-    private readonly long[] places = scratch is null ? [] : new long[(most / (Granules * Granule) * 17 / 16) + 2];
+
+    // Replaced as a whole where there is no more room: whoever reads the old ones meanwhile finds there what was added before.
+    private byte[]?[] held = new byte[]?[(usual / (Granules * Granule) * 17 / 16) + 2];
+    private long[] places = scratch is null ? [] : new long[(usual / (Granules * Granule) * 17 / 16) + 2];
     private ThreadLocal<(int Slab, byte[] Bytes)[]> atHand = NoneAtHand();
     private int end;
 
@@ -48,7 +50,7 @@ internal sealed class Slabs(long most, ScratchFile? scratch)
     }
 
     /// <summary>The bytes from a piece's first on; those after its last are not its own.</summary>
-    public ReadOnlySpan<byte> From(int place) => (Volatile.Read(ref held[place >> Bits]) ?? Read(place >> Bits)).AsSpan((place & (Granules - 1)) * Granule);
+    public ReadOnlySpan<byte> From(int place) => (Volatile.Read(ref Volatile.Read(ref held)[place >> Bits]) ?? Read(place >> Bits)).AsSpan((place & (Granules - 1)) * Granule);
 
     /// <summary>Forgets all pieces; the memory stays, to be used again. No other thread may add or read meanwhile.</summary>
     public void Clear()
@@ -64,10 +66,19 @@ internal sealed class Slabs(long most, ScratchFile? scratch)
     private void Begin()
     {
         var next = (end + Granules - 1) >> Bits;
+        if (next == held.Length)
+            MakeRoom();
         if (scratch is not null && next > MostHeld && scratch.TryAdd(held[next - 1], out places[next - 1]))
             Volatile.Write(ref held[next - 1], null);
         held[next] ??= GC.AllocateUninitializedArray<byte>(Granules * Granule);
         end = next << Bits;
+    }
+
+    private void MakeRoom()
+    {
+        if (scratch is not null)
+            Volatile.Write(ref places, [.. places, .. new long[places.Length]]);
+        Volatile.Write(ref held, [.. held, .. new byte[]?[held.Length]]);
     }
 
     private byte[] Read(int slab)
@@ -76,7 +87,7 @@ internal sealed class Slabs(long most, ScratchFile? scratch)
         if (near.Bytes is null || near.Slab != slab)
         {
             near = (-1, near.Bytes ?? GC.AllocateUninitializedArray<byte>(Granules * Granule));
-            scratch!.Read(places[slab], near.Bytes);
+            scratch!.Read(Volatile.Read(ref places)[slab], near.Bytes);
             near.Slab = slab;
         }
 

@@ -49,6 +49,22 @@ public sealed class FilmBitmapTests
         }
     }
 
+    /// <summary>A cell that is turned is kept anew beside what it was: noise of which every cell has specks takes more room than all its pixels.</summary>
+    [Fact]
+    public void Noise_may_be_turned_again_and_again()
+    {
+        var pixels = Bitmaps.Random(new Random(97), 1000, 1000, 0.5, 1);
+        var film = Bitmaps.Film(pixels);
+        var where = Bitmaps.Film(Bitmaps.Random(new Random(98), 1000, 1000, 0.01, 1));
+        for (var twice = 0; twice < 3; twice++)
+        {
+            film.Turn(where);
+            film.Turn(where);
+        }
+
+        Assert.Equal(pixels, Bitmaps.Pixels(film));
+    }
+
     private static void SetAndCount(FilmBitmap film, bool[,] pixels, Random random)
     {
         var (left, top) = (random.Next(film.Width), random.Next(film.Height));

@@ -9,12 +9,14 @@ public sealed class SlabsTests
 
     private static CancellationToken Cancel => TestContext.Current.CancellationToken;
 
-    [Fact]
-    public void Pieces_come_back_from_memory_and_from_the_file_while_others_are_added()
+    [Theory]
+    [InlineData(Pieces * 400L)]
+    [InlineData(100_000L)]
+    public void Pieces_come_back_from_memory_and_from_the_file_while_others_are_added(long usual)
     {
         using var folder = new TestFolder();
         using var scratch = new ScratchFile(folder[""]);
-        var slabs = new Slabs(Pieces * 400L, scratch);
+        var slabs = new Slabs(usual, scratch);
         var places = new int[Pieces];
         _ = Parallel.For(0, 4, new ParallelOptions { CancellationToken = Cancel }, worker =>
         {

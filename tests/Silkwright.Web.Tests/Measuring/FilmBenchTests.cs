@@ -43,7 +43,7 @@ public sealed class FilmBenchTests(RunningWeb web) : IClassFixture<RunningWeb>
         {
             for (var wait = 0; bench.Ask(film).State != state; wait++)
             {
-                Assert.True(wait < 12_000, $"{bench.Ask(film)}");
+                Assert.True(wait < 12_000 && bench.Ask(film).State != FilmWorkState.Failed, $"{bench.Ask(film)}");
                 await Task.Delay(5, Cancel);
             }
         }
