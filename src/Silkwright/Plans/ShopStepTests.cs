@@ -1,3 +1,5 @@
+using System.Globalization;
+using Silkwright.Estimates;
 using Silkwright.Exposure;
 
 namespace Silkwright.Plans;
@@ -15,6 +17,23 @@ public static class ShopStepTests
             .Select(group => CaseOf(shop, [.. group], on))
             .OfType<ExposureCase>(),
     ];
+
+    /// <summary>The shop with the step tests exposed by a day; those without a day are among them.</summary>
+    public static Shop By(DateOnly on, Shop shop) => shop with { ExposureReadings = [.. shop.ExposureReadings.Where(reading => !(reading.Test.On > on))] };
+
+    /// <summary>What that leaves out, told; none where nothing is.</summary>
+    public static Note? LeftOut(DateOnly on, Shop shop)
+    {
+        DateOnly[] days = [.. shop.ExposureReadings.Select(reading => reading.Test.On).OfType<DateOnly>().Where(day => day > on).Distinct().Order()];
+        return days switch
+        {
+            [] => null,
+            [var only] => Told($"The step test of {only:yyyy-MM-dd} was made after the day this is for, {on:yyyy-MM-dd}, and is left out: what was not exposed yet cannot speak of it. Where it should count, give the job a later date, or correct the test's."),
+            _ => Told($"The step tests of {days.Length} days, {days[0]:yyyy-MM-dd} to {days[^1]:yyyy-MM-dd}, were made after the day this is for, {on:yyyy-MM-dd}, and are left out: what was not exposed yet cannot speak of it. Where they should count, give the job a later date, or correct theirs."),
+        };
+
+        static Note Told(FormattableString text) => new(text.ToString(CultureInfo.InvariantCulture));
+    }
 
     private static ExposureCase? CaseOf(Shop shop, ExposureReading[] readings, DateOnly? on)
     {
