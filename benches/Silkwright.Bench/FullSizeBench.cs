@@ -39,6 +39,8 @@ internal static class FullSizeBench
         Console.WriteLine($"Stages of everything, all compiled before: reading with components {stages[0]} s, zones with ruling, angle and tones {stages[1]} s, finest parts {stages[2]} s, widths {stages[3]} s.");
         var (tiles, heat) = (await OwnAsync("film-tiles", film), await OwnAsync("film-heat", film));
         Console.WriteLine($"Looked at: one pass of {tiles[0]} s keeps {tiles[6]} MB; then a tile takes {tiles[2]} ms (at most {tiles[1]}), a spot's width {tiles[4]} ms (at most {tiles[3]}); {tiles[5]} MiB. Its heat: {heat[0]} s, {heat[1]} MiB.");
+        var dots = await OwnAsync("film-measure", FullSizeFilm.Drawn(Films, FullSizeFilm.HeightPx, FullSizeArt.Halftone));
+        Console.WriteLine($"A film of the same size that is one halftone of 65 lpi, {dots[4]} components of image and {dots[5]} of gap, without a narrow line anywhere: {dots[0]} s, {dots[2]} s of CPU, {dots[3]} MiB.");
         await AreasAsync();
         Console.WriteLine();
         await LeptonicaAsync(film, count);
@@ -48,7 +50,7 @@ internal static class FullSizeBench
     private static async Task AreasAsync()
     {
         Console.WriteLine();
-        Console.WriteLine("Time as area grows: films of several heights, every inch alike, the work alone, all compiled before, the quicker of two runs; how far from proportional to the full-size film.");
+        Console.WriteLine("Time as area grows: films of several heights, every inch alike, the work alone, all compiled before, the quicker of two runs or the quickest that a second has room for; how far from proportional to the full-size film.");
         await AreasAsync("With 224 fine dashes an inch, of image and of gap, so that each search ends at its 200th place:", FullSizeArt.Dashed);
         await AreasAsync("The film above. The small ones have no 200 places, and are searched on, up to 0.5 mm:", FullSizeArt.Mixed);
     }

@@ -8,7 +8,7 @@ public static class FilmLimits
     /// <summary>Most pixels of a film. [px] 60 x 80 cm at 2400 dpi is 4.3 thousand million.</summary>
     public const long MostPixels = 4_500_000_000;
 
-    /// <summary>Most memory that the image of a measured film may take. [byte] A full film of halftones and lettering takes some 20 MB for each thousand million pixels, one of fine noise 125.</summary>
+    /// <summary>Most memory and scratch that the image of a measured film may take. [byte] A full film of halftones and lettering takes some 13 MB for each thousand million pixels, one of fine noise 125.</summary>
     public const long MostKeptBytes = 250_000_000;
 
     /// <summary>Longest side of a film. [px] 50 in at 4000 dpi.</summary>

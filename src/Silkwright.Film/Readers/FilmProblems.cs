@@ -32,7 +32,7 @@ internal static class FilmProblems
 
     public static InputProblemException TooMixed(string name) =>
         One(
-            Say($"Image and gap change so often on this film that it takes more than {FilmLimits.MostKeptBytes / 1_000_000} MB of memory."),
+            Say($"Image and gap change so often on this film that it takes more than {FilmLimits.MostKeptBytes / 1_000_000} MB."),
             name,
             "Output it at a lower resolution, or in two parts.");
 
