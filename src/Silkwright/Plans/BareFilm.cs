@@ -22,6 +22,9 @@ public static class BareFilm
         };
     }
 
+    /// <summary>There is no artwork on a colour's film.</summary>
+    public static bool Is(FilmMeasurement? film) => film is not null && Words(film) is not null;
+
     private const string Look = "Look at the file before anything is coated: it may be another file than meant, an empty page,";
 
     private static string Specks(long count) => $"{Figures.Whole(count)} {(count == 1 ? "speck" : "specks")} of four pixels or fewer";

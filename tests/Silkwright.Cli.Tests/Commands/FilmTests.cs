@@ -82,6 +82,10 @@ public sealed class FilmTests : IDisposable
         Assert.Empty(SchemaCheck.Faults("film.json", run.Document));
         Assert.StartsWith("Nothing but 30 specks", (string?)run.Document["films"]![0]!["words"], StringComparison.Ordinal);
         Assert.StartsWith("dust.tif: Nothing but 30 specks", (string?)run.Document["job"]!["remarks"]![0], StringComparison.Ordinal);
+        var job = folder.Write("dust-job.json", """{"name": "Dust", "run": 50, "colours": [{"name": "Black", "film": "dust.tif", "ink": "plastisol", "role": "colour"}]}""");
+        run = await ShellRun.Of("plan", job);
+        Assert.Contains("Black: NO ARTWORK is on its film.", run.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("holds the artwork", run.Output, StringComparison.Ordinal);
     }
 
     /// <summary>A triangle with corners at (15, 10), (35, 10) and (15, 32) mm: at (20, 14) mm it is wider than 254 px of 600 dpi, 10.75 mm; its inscribed circle is 12.3 mm across.</summary>

@@ -108,6 +108,8 @@ public sealed class FilmPlacesTests(RunningWeb web) : IClassFixture<RunningWeb>
         }
 
         Assert.Contains("dust.tif: Nothing but 81 specks of four pixels or fewer is on this film", page, StringComparison.Ordinal);
+        Assert.Contains("no artwork is on its film", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("holds the artwork", page, StringComparison.Ordinal);
         page = WebUtility.HtmlDecode(await web.Browser.GetStringAsync("/jobs/dust?station=film", Cancel));
         Assert.Contains("<p>Nothing but 81 specks of four pixels or fewer is on this film: there is no artwork. Look at the file", page, StringComparison.Ordinal);
     }

@@ -42,7 +42,9 @@ internal static class PlanTable
     }
 
     /// <summary>Whether the mesh holds the artwork, and the ways out where it does not.</summary>
-    private static string Verdict(ColourPlan colour) => colour.Detail.Remedy is { } remedy
+    private static string Verdict(ColourPlan colour) => BareFilm.Is(colour.Colour.Film)
+        ? $"{colour.Colour.Name}: NO ARTWORK is on its film. Look at the file before anything is coated."
+        : colour.Detail.Remedy is { } remedy
         ? $"{colour.Colour.Name}: {colour.Mesh.Fabric.Name} DOES NOT HOLD the artwork. {remedy.Sentence}"
         : $"{colour.Colour.Name}: {colour.Mesh.Fabric.Name} holds the artwork.";
 

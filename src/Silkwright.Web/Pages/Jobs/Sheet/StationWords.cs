@@ -29,7 +29,8 @@ public sealed record StationWords(string Figure, string Unit, string? Other, Est
         (Estimate? finest, string what) = Finest(plan);
         var words = new List<string>
         {
-            plan.Detail.Holds ? "this mesh holds all of it"
+            BareFilm.Is(plan.Colour.Film) ? "no artwork on it"
+            : plan.Detail.Holds ? "this mesh holds all of it"
                 : plan.Detail.TooFine.Count > 0 ? $"{plan.Detail.TooFine.Count} {(plan.Detail.TooFine.Count == 1 ? "place" : "places")} finer than this mesh holds"
                 : "finer than this mesh holds",
         };
