@@ -3,6 +3,7 @@ using Silkwright.Coating.Learning;
 using Silkwright.Emulsion;
 using Silkwright.Estimates;
 using Silkwright.Mesh;
+using Silkwright.Naming;
 using Silkwright.Plans;
 
 namespace Silkwright.Contracts;
@@ -45,7 +46,9 @@ public static class CoatAimQuestion
         var taken = new CoatReadings(readings, []);
         readings = taken.Rows;
         var shops = readings.Select(row => row.Coat.Shop).Distinct().ToArray();
-        shop = shop is not null ? taken.Spelled(shop) : shops is [var only] ? only : null;
+        shop ??= shops is [var only] ? only : null;
+        if (shop is not null)
+            (shop, person, trough) = taken.Spelled(shop, person, trough);
         var own = readings.Where(row => row.Coat.Shop == shop).ToArray();
         string?[] people = [.. own.Select(row => row.Coat.Operator).OfType<string>().Distinct()];
         (Trough Trough, bool EdgeIsKnown)[] troughs = [.. own.Where(row => row.Coat.Trough.Id.Length > 0).Select(row => (row.Coat.Trough, row.Coat.EdgeIsKnown)).Distinct()];
@@ -91,6 +94,8 @@ public static class CoatAimQuestion
         var (emulsion, person, trough) = (given.Read(Emulsion), given.Read(Operator), given.Read(Trough));
         var coats = LearntShopCoats.Of(shop);
         Known(given, Emulsion, emulsion, [.. coats.Liquids.Select(liquid => liquid.Id)]);
+        person = coats.People.FirstOrDefault(one => Spellings.AreOne(one, person)) ?? person;
+        trough = coats.Troughs.FirstOrDefault(one => Spellings.AreOne(one.Id, trough))?.Id ?? trough;
         Known(given, Operator, person, [.. coats.People]);
         Known(given, Trough, trough, [.. coats.Troughs.Select(one => one.Id)]);
         given.ThrowIfAny();

@@ -1,5 +1,6 @@
 using Silkwright.Estimates;
 using Silkwright.Gauging;
+using Silkwright.Naming;
 
 namespace Silkwright.Contracts;
 
@@ -16,11 +17,13 @@ public static class GaugeStudyQuestion
         var (kind, value) = entries.Any(entry => entry.CoatedUm is not null) ? ("coated", entry => entry.CoatedUm)
             : entries.Any(entry => entry.EomUm is not null) ? ("eom", entry => entry.EomUm)
             : ("bare", (Func<GaugeEntry, double?>)(entry => entry.BareUm));
+        var people = new Spellings();
         StudyReading[] readings = [.. entries.Where(entry => value(entry) is not null)
-            .Select(entry => new StudyReading(PartOf(entry), entry.Operator ?? "nobody named", value(entry)!.Value, entry.Line))];
+            .Select(entry => new StudyReading(PartOf(entry), people.Of(entry.Operator) ?? "nobody named", value(entry)!.Value, entry.Line))];
         if (readings.Length == 0)
             throw new InputProblemException(new Problem("No reading was taken.", "readings", "Look at what was given back, put it right and read the file again."));
-        return new GaugeStudyAnswer(kind, GaugeStudy.Of(readings, wantedUm, cancel: cancel), ScreenMeans.Pairs(entries), file);
+        var study = GaugeStudy.Of(readings, wantedUm, cancel: cancel);
+        return new GaugeStudyAnswer(kind, study with { Notes = [.. SpellingNotes.Of(people, "person", "people"), .. study.Notes] }, ScreenMeans.Pairs(entries), file);
     }
 
     private static string PartOf(GaugeEntry entry) => string.Join(" at ", new[] { entry.Screen, entry.Place }.OfType<string>()) is { Length: > 0 } named ? named : "one part";

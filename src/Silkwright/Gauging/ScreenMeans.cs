@@ -1,6 +1,8 @@
+using Silkwright.Naming;
+
 namespace Silkwright.Gauging;
 
-/// <summary>Screens' emulsion over mesh out of single readings: those of one screen, day and hand are one coat.</summary>
+/// <summary>Screens' emulsion over mesh out of single readings: those of one screen, day and hand are one coat. Hands, troughs and emulsions are one however they are spelled.</summary>
 public static class ScreenMeans
 {
     /// <summary>One reading a coat, with its day; what has no day or no emulsion over mesh is left out.</summary>
@@ -9,8 +11,9 @@ public static class ScreenMeans
     public static IReadOnlyList<CoatedReading> Of(IReadOnlyList<GaugeEntry> entries, double? bareUm = null)
     {
         var bare = entries.Where(IsBare).ToLookup(entry => entry.Screen ?? "");
+        var (people, troughs, emulsions) = (new Spellings(), new Spellings(), new Spellings());
         return [.. entries.Where(entry => entry.On is not null && !IsBare(entry))
-            .GroupBy(entry => (entry.Screen, On: entry.On!.Value, entry.Operator, entry.Trough, entry.Emulsion, entry.Lot, entry.Recipe))
+            .GroupBy(entry => (entry.Screen, On: entry.On!.Value, Operator: people.Of(entry.Operator), Trough: troughs.Of(entry.Trough), Emulsion: emulsions.Of(entry.Emulsion), entry.Lot, entry.Recipe))
             .Select(coat => (coat.Key, Eom: EomOf([.. coat], [.. bare[coat.Key.Screen ?? ""]], bareUm)))
             .Where(coat => coat.Eom is not null)
             .Select(coat => new CoatedReading(coat.Key.On, coat.Eom!.Value)

@@ -48,7 +48,7 @@ public sealed class LearntShopCoats
     public IReadOnlyList<Trough> Troughs => shop.Troughs;
 
     /// <summary>Who has coated what was read.</summary>
-    public IReadOnlyList<string> People => [.. shop.CoatReadings.Select(reading => reading.Operator).OfType<string>().Distinct()];
+    public IReadOnlyList<string> People => [.. ShopCoats.PeopleOf(shop).Names.Select(person => person.Name)];
 
     /// <summary>The shortest strokes for a wanted thickness, out of the shop's people and troughs.</summary>
     /// <param name="wantedUm">[µm]</param>

@@ -2,6 +2,7 @@ using Silkwright.Coating;
 using Silkwright.Coating.Learning;
 using Silkwright.Emulsion;
 using Silkwright.Mesh;
+using Silkwright.Naming;
 
 namespace Silkwright.Plans;
 
@@ -12,7 +13,18 @@ internal static class ShopCoats
     public static CoatHierarchy Of(Shop shop) => CoatHierarchy.Of(Reads(shop), shop.Experience);
 
     /// <summary>The readings that teach, as the model takes them.</summary>
-    public static IReadOnlyList<CoatRead> Reads(Shop shop) =>
+    public static IReadOnlyList<CoatRead> Reads(Shop shop) => Reads(shop, PeopleOf(shop));
+
+    /// <summary>Who has coated what was read, each one however the name is spelled.</summary>
+    public static Spellings PeopleOf(Shop shop)
+    {
+        var people = new Spellings();
+        foreach (var reading in shop.CoatReadings)
+            _ = people.Of(reading.Operator);
+        return people;
+    }
+
+    private static IReadOnlyList<CoatRead> Reads(Shop shop, Spellings people) =>
     [
         .. from reading in shop.CoatReadings
            join emulsion in shop.Emulsions on reading.EmulsionId.ToUpperInvariant() equals emulsion.Id.ToUpperInvariant()
@@ -22,7 +34,7 @@ internal static class ShopCoats
                new CoatObservation
                {
                    Shop = shop.Name,
-                   Operator = reading.Operator,
+                   Operator = people.Of(reading.Operator),
                    Trough = trough,
                    EdgeIsKnown = trough.Id.Length > 0,
                    Emulsion = emulsion,
@@ -41,7 +53,7 @@ internal static class ShopCoats
     private static Trough? TroughOf(CoatReading reading, IReadOnlyList<Trough> troughs)
     {
         if (reading.TroughId is { } named)
-            return troughs.FirstOrDefault(trough => string.Equals(trough.Id, named, StringComparison.OrdinalIgnoreCase));
+            return troughs.FirstOrDefault(trough => Spellings.AreOne(trough.Id, named));
         return troughs is [var only] ? only : new Trough("", CoatDefaults.RoundEdgeMm);
     }
 }

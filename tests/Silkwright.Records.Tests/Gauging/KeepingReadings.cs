@@ -100,6 +100,23 @@ public sealed class KeepingReadings
         Assert.Equal(("Wren 47", "round"), (reading.EmulsionId, reading.TroughId));
     }
 
+    /// <summary>Records keep what was written; a plan takes both spellings as one hand, one trough and one coat.</summary>
+    [Fact]
+    public async Task Plans_take_a_hand_and_a_trough_as_one_by_any_spelling()
+    {
+        await using var temporary = await OpenAsync();
+        const string shop = """
+            {"name":"Quay","meshes":[{"countPerCm":61,"threadUm":64}],"troughs":[{"id":"round edge","edgeRadiusMm":1.5}],"emulsions":[{"id":"Wren 47","family":"photopolymer"}]}
+            """;
+        var revision = await temporary.Store.Shops.SaveAsync("quay", shop, "Ines", "First look round", cancel: Cancel);
+        var file = GaugeReader.Read(
+            "screen,place,operator,trough,emulsion,mesh count,thread (um),strokes,date,eom (um)\nS-1,1,Ines,round edge,Wren 47,61,64,P S,2026-11-24,11\nS-1,2,INES,Round  edge,wren 47,61,64,P S,2026-11-24,13\n", "f.csv");
+        _ = await temporary.Store.Gauging.KeepFileAsync(file, "f.csv", "Ines", cancel: Cancel);
+        Assert.Equal(["Ines", "INES"], (await temporary.Store.Gauging.EntriesAsync(cancel: Cancel)).Select(entry => entry.Operator));
+        var reading = Assert.Single((await KeptShop.OfAsync(temporary.Store, revision, Cancel)).CoatReadings);
+        Assert.Equal((12.0, "Ines", "round edge", "Wren 47"), (reading.EomUm, reading.Operator, reading.TroughId, reading.EmulsionId));
+    }
+
     [Fact]
     public async Task Readings_without_a_person_or_without_any_are_refused()
     {

@@ -11,7 +11,8 @@ public class ArrowsTests
     {
         ["Estimates"] = [],
         ["Statistics"] = [],
-        ["Gauging"] = [],
+        ["Naming"] = [],
+        ["Gauging"] = ["Naming"],
         ["Artwork"] = [],
         ["Mesh"] = [],
         ["Light"] = ["Mesh", "Emulsion"],
@@ -25,9 +26,9 @@ public class ArrowsTests
         ["Life"] = ["Emulsion"],
         ["Stock"] = ["Emulsion"],
         ["Choosing"] = ["Artwork", "Mesh", "Emulsion", "Exposure", "Life", "Stock"],
-        ["Plans"] = ["Artwork", "Mesh", "Moire", "Emulsion", "Coating", "Drying", "Exposure", "Ink", "Life", "Stock", "Choosing"],
+        ["Plans"] = ["Naming", "Artwork", "Mesh", "Moire", "Emulsion", "Coating", "Drying", "Exposure", "Ink", "Life", "Stock", "Choosing"],
         ["Answers"] = ["Artwork", "Emulsion", "Catalogue", "Mesh", "Exposure", "Life", "Stock", "Choosing", "Plans"],
-        ["Contracts"] = ["Artwork", "Mesh", "Light", "Moire", "Emulsion", "Catalogue", "Gauging", "Coating", "Drying", "Exposure", "Ink", "Life", "Stock", "Choosing", "Plans", "Answers"],
+        ["Contracts"] = ["Naming", "Artwork", "Mesh", "Light", "Moire", "Emulsion", "Catalogue", "Gauging", "Coating", "Drying", "Exposure", "Ink", "Life", "Stock", "Choosing", "Plans", "Answers"],
     };
 
     private static readonly string[] Ground = ["Estimates", "Statistics"];

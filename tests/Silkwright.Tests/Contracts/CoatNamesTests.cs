@@ -4,8 +4,8 @@ using Silkwright.Estimates;
 
 namespace Silkwright.Tests.Contracts;
 
-/// <summary>One shop is one, however its name is spelled.</summary>
-public sealed class ShopNamesTests
+/// <summary>A shop, a person and a trough are each one, however their names are spelled.</summary>
+public sealed class CoatNamesTests
 {
     private const string Header = "shop,operator,trough,emulsion,solidsPercent,meshCountPerCm,threadUm,printPasses,squeegeePasses,eomUm\n";
 
@@ -56,6 +56,62 @@ public sealed class ShopNamesTests
         Assert.Equal(2, answer.Experience.Shops);
         Assert.Equal(told, answer.Notes.Any(note => note.Text.Contains("spell them alike if they are one", StringComparison.Ordinal)));
     }
+
+    [Theory]
+    [InlineData("Ada,long", "ada,LONG", "one person", "one trough")]
+    [InlineData("Ada,long", "Ada,long  ", null, null)]
+    [InlineData("Ada Lund,long edge", "Ada  Lund,long\u00a0edge", "one person", "one trough")]
+    [InlineData("Ren\u00e9e,long", "Rene\u0301e,long", "one person", null)]
+    public void A_person_and_a_trough_are_one_by_any_spelling(string one, string other, params string?[] told)
+    {
+        var (twice, once) = (Answer(Hands(one, other)), Answer(Hands(one, one)));
+        Assert.Equal(once.Effects, twice.Effects);
+        Assert.Equal(once.Cases.Select(c => c.EomUm), twice.Cases.Select(c => c.EomUm));
+        string[] notes = [.. twice.Notes.Except(once.Notes).Select(note => note.Text)];
+        Assert.Equal(told.OfType<string>().Count(), notes.Length);
+        Assert.All(told.OfType<string>(), words => Assert.Contains(notes, note => note.Contains($"Harbour is also spelled", StringComparison.Ordinal) && note.Contains($"taken as {words}", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Another_person_is_another_and_so_is_one_of_that_name_in_another_shop()
+    {
+        Assert.NotEqual(Answer(Hands("Ada,long", "Ada,long")).Effects, Answer(Hands("Ada,long", "Ben,long")).Effects);
+        var (alike, unlike) = (Answer(Of("Harbour,Ada,long", "Mill,Ada,long")), Answer(Of("Harbour,Ada,long", "Mill,ADA,LONG")));
+        Assert.Equal(alike.Cases.Select(c => c.EomUm), unlike.Cases.Select(c => c.EomUm));
+        Assert.Equal(alike.Notes, unlike.Notes);
+    }
+
+    [Theory]
+    [InlineData("Johanna", "Johana", true)]
+    [InlineData("Ada", "Ida", false)]
+    [InlineData("Trainee 1", "Trainee 2", false)]
+    public void A_person_who_may_be_another_by_a_slip_is_told(string one, string other, bool told) =>
+        Assert.Equal(told, Answer(Hands($"{one},long", $"{other},long")).Notes.Any(note => note.Text.Contains("taken as two people", StringComparison.Ordinal)));
+
+    [Fact]
+    public void Strokes_are_asked_for_a_person_and_a_trough_by_any_spelling()
+    {
+        var (plain, other) = (Aim("Ada", "long"), Aim("ADA", "Long"));
+        Assert.Equal(plain.Aim.Best.Coat.Operator, other.Aim.Best.Coat.Operator);
+        Assert.Equal(plain.Aim.Best.MeanUm, other.Aim.Best.MeanUm);
+        Assert.Contains("No operator 'Eve'", Assert.Throws<InputProblemException>(() => Aim("Eve", "long")).Message, StringComparison.Ordinal);
+
+        static CoatAimAnswer Aim(string person, string trough) => CoatAimQuestion.Answer(
+            new GivenTexts(new Dictionary<string, string> { ["wanted"] = "14um", ["emulsion"] = "Copper", ["count"] = "61/cm", ["thread"] = "64um", ["operator"] = person, ["trough"] = trough }),
+            Hands("Ada,long", "Ben,short"), cancel: TestContext.Current.CancellationToken);
+    }
+
+    /// <summary>Eight readings of each, one another's in thickness apart.</summary>
+    private static IReadOnlyList<CoatRow> Hands(string one, string other) => Of($"Harbour,{one}", $"Harbour,{other}");
+
+    private static IReadOnlyList<CoatRow> Of(string one, string other)
+    {
+        string[] rows = [.. Enumerable.Range(0, 16).Select(i => FormattableString.Invariant($"{(i % 2 == 0 ? one : other)},Copper,38,61,64,2,1,{(i % 2 == 0 ? 11 : 15) + (i * 0.1)}"))];
+        return CoatTable.Readings(Header + string.Join('\n', rows) + "\n", "r.csv");
+    }
+
+    private static CoatAnswer Answer(IReadOnlyList<CoatRow> rows) =>
+        CoatQuestion.Answer(rows, CoatTable.Cases(Header.Replace(",eomUm", "", StringComparison.Ordinal) + "Harbour,Ada,long,Copper,38,61,64,2,1\n", "c.csv"), cancel: TestContext.Current.CancellationToken);
 
     private static CoatExperience Made(IReadOnlyList<CoatRow> rows, params string[] without) =>
         CoatExperienceQuestion.Answer(rows, without, [], TestContext.Current.CancellationToken).Experience;
