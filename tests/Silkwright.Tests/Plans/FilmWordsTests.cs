@@ -74,6 +74,16 @@ public class FilmWordsTests
     }
 
     [Theory]
+    [InlineData(15_000, 6_000, true, true)]
+    [InlineData(15_000, 6_000, false, false)]
+    [InlineData(500, 3_000, true, false)]
+    public void More_pieces_than_line_work_has_and_no_halftone_are_remarked(long pieces, long specks, bool noHalftone, bool isRemarked)
+    {
+        var film = Film with { Components = new FilmCounts(pieces, 1), Specks = new FilmCounts(specks, 0), Halftones = noHalftone ? [] : Film.Halftones };
+        Assert.Equal(isRemarked, FilmRemarks.Of(film).Any(remark => remark.StartsWith("21\u202f000 pieces print, and no halftone", StringComparison.Ordinal)));
+    }
+
+    [Theory]
     [InlineData(0, 1, 1200, 0, "Nothing but 1\u202f200 specks of four pixels or fewer is on this film: there is no artwork. Look at the file")]
     [InlineData(0, 1, 1, 0, "Nothing but 1 speck of four pixels or fewer is on this film")]
     [InlineData(0, 1, 0, 0, "Nothing prints anywhere on this film: there is no artwork. Look at the file")]
