@@ -35,7 +35,7 @@ internal static class HalftoneFinder
         foreach (var (group, lattice, isHoles) in seeds)
         {
             cancel.ThrowIfCancellationRequested();
-            var seed = Array.FindAll(group.Members, m => !taken.Has(m, isHoles));
+            var seed = Array.Exists(group.Members, m => taken.Has(m, isHoles)) ? Array.FindAll(group.Members, m => !taken.Has(m, isHoles)) : group.Members;
             if (seed.Length < LatticeGroups.LeastDots || seed.Length < group.Members.Length / 2 || grown.Count >= MostZones)
                 continue;
             var (shapes, shift) = isHoles ? (holes, 0.5) : (dots, 0.0);

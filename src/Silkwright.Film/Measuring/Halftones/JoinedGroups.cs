@@ -17,7 +17,7 @@ internal static class JoinedGroups
             var lattice = left[0].Lattice;
             var one = left.FindAll(g => IsOn(g.Lattice, lattice));
             _ = left.RemoveAll(one.Contains);
-            joined.Add(one.Count == 1 ? one[0] : Fitted(lattice, [.. one.SelectMany(g => g.Members).Distinct()], dots));
+            joined.Add(one.Count == 1 ? one[0] : Fitted(lattice, Members(one), dots));
         }
 
         return joined;
@@ -27,6 +27,21 @@ internal static class JoinedGroups
     {
         var (i, j) = other.Sites(one.OriginX, one.OriginY);
         return one.Differs(other) < MostApart && Math.Abs(i - Math.Round(i)) < MostOff && Math.Abs(j - Math.Round(j)) < MostOff;
+    }
+
+    /// <summary>Each dot once, in their order; swaths have dots in common.</summary>
+    private static int[] Members(List<DotGroup> groups)
+    {
+        int[] all = [.. groups.SelectMany(g => g.Members)];
+        Array.Sort(all);
+        var count = 0;
+        foreach (var member in all)
+        {
+            if (count == 0 || all[count - 1] != member)
+                all[count++] = member;
+        }
+
+        return all[..count];
     }
 
     private static DotGroup Fitted(ScreenLattice lattice, int[] members, ScreenDots dots) => new(
