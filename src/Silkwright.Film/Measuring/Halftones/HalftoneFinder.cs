@@ -93,10 +93,11 @@ internal static class HalftoneFinder
             {
                 if (map.Dot(site) >= 0)
                     dotTaken[map.Dot(site)] = true;
-                foreach (var corner in new[] { site, site - 1, site - map.Across, site - map.Across - 1 })
+                for (var corner = 0; corner < 4; corner++)
                 {
-                    if (map.Hole(corner) >= 0)
-                        holeTaken[map.Hole(corner)] = true;
+                    var hole = map.Hole(site - (corner & 1) - ((corner >> 1) * map.Across));
+                    if (hole >= 0)
+                        holeTaken[hole] = true;
                 }
             }
         }
