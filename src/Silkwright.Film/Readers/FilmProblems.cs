@@ -61,7 +61,7 @@ internal static class FilmProblems
             Say($"A side may be 1 to {FilmLimits.LongestSidePx} px and the whole at most {FilmLimits.MostPixels / 1_000_000} megapixels. Give a lower resolution with --dpi, or crop the page."));
 
     public static InputProblemException NoSuchPage(string name, int page, int pages) =>
-        One(Say($"There is no page {page}: the file has {pages}."), name, Say($"Give --page 1 to {pages}."));
+        One(Say($"There is no page {page}: the file has {pages}."), name, pages == 1 ? "Leave --page out." : Say($"Give --page 1 to {pages}."));
 
     public static InputProblemException NoPages(string name, int page) =>
         One(Say($"Page {page} is asked for, and only a PDF's page can be chosen."), name, "Leave --page out, or export that page as a file of its own.");

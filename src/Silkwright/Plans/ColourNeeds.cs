@@ -41,11 +41,21 @@ public static class ColourNeeds
             FilmAreaCm2 = Estimate.Exact(film.WidthMm * film.HeightMm / 100, Ground.MeasuredHere),
             FilmWidthMm = film.WidthMm,
             FilmHeightMm = film.HeightMm,
-            Notes = [.. FilmRemarks.Of(film).Select(remark => new Note($"Film {film.File}: {remark}"))],
+            Notes = [.. FilmRemarks.Of(film).Concat(NothingNarrow(film)).Select(remark => new Note($"Film {film.File}: {remark}"))],
         };
 
         Estimate? Measured(double? widthUm) => widthUm is not { } um ? null : new Estimate(
             um, Math.Max(um / 2, um - (PixelsOfDoubt * pixelUm)), um + (PixelsOfDoubt * pixelUm), Ground.MeasuredHere);
+    }
+
+    /// <summary>What of line work is taken as wide as was looked, for nothing narrower was found: the figure is the least it can be, not a width that was seen.</summary>
+    private static IEnumerable<string> NothingNarrow(FilmMeasurement film)
+    {
+        if (film.Halftones.Count > 0)
+            yield break;
+        string[] what = [.. new[] { film.FinestImage is null && film.FinestDot is null ? "line" : null, film.FinestGap is null ? "gap" : null }.OfType<string>()];
+        if (what.Length > 0)
+            yield return $"no {string.Join(" and no ", what)} narrower than {Figures.Whole(film.WidestLookedForUm)} µm is on it, so its finest is at least that; it is planned for as if it were so fine, which asks no less of mesh and stencil.";
     }
 
     /// <summary>

@@ -45,9 +45,14 @@ public class ColourNeedsTests
     [Fact]
     public void Line_work_with_nothing_narrow_asks_for_two_millimetres_and_a_halftone_by_its_dots()
     {
-        Assert.Equal(2000, ColourNeeds.Of(Colour(Film)).FinestLineUm!.Value);
+        var coarse = ColourNeeds.Of(Colour(Film));
+        Assert.Equal(2000, coarse.FinestLineUm!.Value);
+        Assert.Contains($"no line and no gap narrower than {Figures.Whole(2000)} µm is on it, so its finest is at least that", Assert.Single(coarse.Notes).Text, StringComparison.Ordinal);
+        Assert.Contains(
+            $"no gap narrower than {Figures.Whole(2000)} µm", Assert.Single(ColourNeeds.Of(Colour(Film with { FinestImage = new FinestFeature(170, []) })).Notes).Text, StringComparison.Ordinal);
         var halftone = ColourNeeds.Of(Colour(Film with { Halftones = [Zone] }));
         Assert.Null(halftone.FinestLineUm);
+        Assert.Empty(halftone.Notes);
         Assert.Equal(90, halftone.SmallestDotUm!.Value);
         Assert.Equal(55, halftone.RulingLpi!.Value);
     }
