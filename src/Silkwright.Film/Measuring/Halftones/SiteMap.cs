@@ -21,8 +21,8 @@ internal sealed class SiteMap
     private readonly ScreenDots holeShapes;
     private readonly int firstI;
     private readonly int firstJ;
-    private readonly SiteValues<int> dots;
-    private readonly SiteValues<int> holes;
+    private readonly SiteValues dots;
+    private readonly SiteValues holes;
 
     public SiteMap(FilmBitmap bits, ScreenLattice lattice, ScreenDots dotShapes, ScreenDots holeShapes)
     {
@@ -36,7 +36,7 @@ internal sealed class SiteMap
         Down = (int)Math.Ceiling(corners.Max(c => c.J)) + 2 - firstJ;
         dots = Place(dotShapes, 0);
         holes = Place(holeShapes, 0.5);
-        Zone = new SiteValues<int>(Across * Down, 0);
+        Zone = new SiteValues(Across * Down, 0);
     }
 
     public ScreenLattice Lattice { get; }
@@ -46,7 +46,7 @@ internal sealed class SiteMap
     public int Down { get; }
 
     /// <summary>Number of the zone each site belongs to, from 1; 0 for none.</summary>
-    public SiteValues<int> Zone { get; }
+    public SiteValues Zone { get; }
 
     /// <summary>Zones given out so far.</summary>
     public int Zones { get; set; }
@@ -128,7 +128,7 @@ internal sealed class SiteMap
     /// <summary>Whether a site has a dot, or a hole, that is not much larger than the one of a zone's site near it.</summary>
     public bool IsLike(int site, int other) => IsLike(dots, dotShapes, site, other) || IsLike(holes, holeShapes, site, other);
 
-    private static bool IsLike(SiteValues<int> at, ScreenDots shapes, int site, int other) =>
+    private static bool IsLike(SiteValues at, ScreenDots shapes, int site, int other) =>
         at[site] >= 0 && at[other] >= 0 && shapes[at[other]].Area <= MostGrowth * shapes[at[site]].Area;
 
     /// <summary>The image at a point; gap outside the film.</summary>
@@ -155,9 +155,9 @@ internal sealed class SiteMap
         return count;
     }
 
-    private SiteValues<int> Place(ScreenDots shapes, double shift)
+    private SiteValues Place(ScreenDots shapes, double shift)
     {
-        var placed = new SiteValues<int>(Across * Down, -1);
+        var placed = new SiteValues(Across * Down, -1);
         for (var k = 0; k < shapes.Count; k++)
         {
             var shape = shapes[k];

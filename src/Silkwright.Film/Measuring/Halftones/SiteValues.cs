@@ -1,19 +1,18 @@
 namespace Silkwright.Film.Measuring.Halftones;
 
-/// <summary>A value for each site of a lattice laid over a film; stretches of sites that have none take no memory.</summary>
+/// <summary>A number for each site of a lattice laid over a film; stretches of sites that have none take no memory.</summary>
 /// <param name="length">Sites.</param>
 /// <param name="none">What a site has that was given none.</param>
-internal sealed class SiteValues<T>(int length, T none)
-    where T : struct, IEquatable<T>
+internal sealed class SiteValues(int length, int none)
 {
     /// <summary>Sites of a lattice's row that are kept together: a few centimetres of film.</summary>
     private const int Together = 64;
 
-    private readonly T[]?[] stretches = new T[]?[(length / Together) + 1];
+    private readonly int[]?[] stretches = new int[]?[(length / Together) + 1];
 
     public int Length => length;
 
-    public T this[int site]
+    public int this[int site]
     {
         get => stretches[site / Together] is { } stretch ? stretch[site % Together] : none;
         set
@@ -21,7 +20,7 @@ internal sealed class SiteValues<T>(int length, T none)
             ref var stretch = ref stretches[site / Together];
             if (stretch is null)
             {
-                stretch = new T[Together];
+                stretch = new int[Together];
                 Array.Fill(stretch, none);
             }
 
@@ -30,13 +29,13 @@ internal sealed class SiteValues<T>(int length, T none)
     }
 
     /// <summary>The sites that were given a value, in their order.</summary>
-    public IEnumerable<(int Site, T Value)> Given()
+    public IEnumerable<(int Site, int Value)> Given()
     {
         for (var k = 0; k < stretches.Length; k++)
         {
             for (var i = 0; stretches[k] is { } stretch && i < Together; i++)
             {
-                if (!stretch[i].Equals(none))
+                if (stretch[i] != none)
                     yield return ((k * Together) + i, stretch[i]);
             }
         }

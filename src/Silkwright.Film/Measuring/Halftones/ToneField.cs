@@ -24,7 +24,7 @@ internal sealed class ToneField(SiteMap map, bool ofHoles)
     private const double EndShare = 0.0005;
 
     private readonly double cell = map.Lattice.Period * map.Lattice.Period;
-    private readonly SiteValues<int> areas = new(map.Across * map.Down, None);
+    private readonly SiteValues areas = new(map.Across * map.Down, None);
     private readonly AreaCounts counts = new();
 
     public bool Has(int site) => Tone(site) is { };
