@@ -11,7 +11,7 @@ internal sealed record ReadingWay(double WedgeSlip, double SideSlip, double Deta
     private const double YesOrNoTellsNothing = 0.5;
 
     /// <summary>A day whose strips agree.</summary>
-    private static readonly ReadingWay Usual = new(StripNoise.Slip, StripNoise.Slip, StripNoise.Slip, StripNoise.WashOutHand);
+    internal static readonly ReadingWay Usual = new(StripNoise.Slip, StripNoise.Slip, StripNoise.Slip, StripNoise.WashOutHand);
 
     private static readonly ReadingWay SomeWrong = Usual with { WedgeSlip = StripNoise.SomeSlip, SideSlip = StripNoise.SomeSlip, DetailSlip = StripNoise.SomeSlip };
 

@@ -34,6 +34,8 @@ internal static class StripContradictions
             yield return $"{said(wedge.More)} showed step {wedge.More.SolidStep} solid and {said(wedge.Less)} step {wedge.Less.SolidStep}; more light never hardens fewer steps";
         if (pairs.FirstOrDefault(pair => pair is { Less.SqueegeeSideSoft: false, More.SqueegeeSideSoft: true }) is { Less: not null } side)
             yield return $"The squeegee side was soft at {said(side.More)} and firm at {said(side.Less)}; more light never leaves it softer";
+        if (WeakTail.Of(strips) is { } tail)
+            yield return string.Create(CultureInfo.InvariantCulture, $"From {said(strips.First(strip => strip.Amount == tail.From))} on the wedge showed some {tail.Steps:0.#} steps fewer than the strips with less light would have it; so look strips that were not dry, or had less light than was told");
         var line = WindowInputs.NeededLineUm(exposure);
         if (pairs.FirstOrDefault(pair => pair.Less.FinestLineUm > line && pair.More.FinestLineUm <= line) is { Less: not null } lines)
             yield return $"The finest line was lost at {said(lines.Less)} and held at {said(lines.More)}; more light never opens a line";

@@ -24,10 +24,23 @@ internal sealed class StripDay
         var stencil = exposure.StencilUm.Value;
         double[] deeper = [.. strips.Select(strip => strip.EomUm is { } eom ? coat.LogDose(Math.Max(0, stencil + eom - exposure.EomUm.Value)) - coat.LogDose(stencil) : 0)];
         double[] logs = [.. strips.Select(strip => Math.Log(strip.Amount) + toCaseLamp)];
-        StripReadings[] ways = [.. ReadingWay.Of(contradicted).Select(way => new StripReadings(strips, logs, deeper, exposure, wall, way))];
-        var greatest = ways.Max(way => way.LogGreatest);
-        Ways = [.. ways.Select(way => (way, Math.Exp(way.LogGreatest - greatest)))];
+        List<(StripReadings Readings, double Log)> ways = [.. ReadingWay.Of(contradicted).Select(way => Read(way, _ => true)).Select(read => (read, read.LogGreatest))];
+        if (contradicted && WeakTail.Of(strips) is { } tail)
+        {
+            // Those from there on may have been damp: they teach nothing but that they agree with each other.
+            var dry = Read(ReadingWay.Usual, strip => strip.Amount < tail.From);
+            ways.Add((dry, dry.LogGreatest + Read(ReadingWay.Usual, strip => strip.Amount >= tail.From).LogGreatest));
+        }
+
+        var greatest = ways.Max(way => way.Log);
+        Ways = [.. ways.Select(way => (way.Readings, Math.Exp(way.Log - greatest)))];
         HasWedge = strips.Any(strip => strip.SolidStep is not null);
+
+        StripReadings Read(ReadingWay way, Func<StepTest, bool> isRead)
+        {
+            int[] which = [.. Enumerable.Range(0, strips.Count).Where(i => isRead(strips[i]))];
+            return new([.. which.Select(i => strips[i])], [.. which.Select(i => logs[i])], [.. which.Select(i => deeper[i])], exposure, wall, way);
+        }
     }
 
     /// <summary>How far the day may stand off the shop's level.</summary>

@@ -55,12 +55,14 @@ internal sealed class SimulatedShop
     /// <summary>Strips of one day.</summary>
     /// <param name="amounts">What each is given.</param>
     /// <param name="on">The day.</param>
-    internal StepTest[] Test(IReadOnlyList<double> amounts, DateOnly on)
+    /// <param name="dampFrom">The first strip that was not dry, from 0; none: all were.</param>
+    /// <param name="dampShare">What its light is worth beside a dry one's: damp looks like under-exposed. [1]</param>
+    internal StepTest[] Test(IReadOnlyList<double> amounts, DateOnly on, int? dampFrom = null, double dampShare = 0.5)
     {
         var day = Math.Exp(0.1 * Drawn()) / Asks;
         var thicknessUm = 57 + (6 * Drawn());
         var washOut = Math.Pow(10, 0.15 * (random.NextDouble() - 0.5));
-        return [.. amounts.Select(amount => Strip(amount, day, thicknessUm, washOut) with { On = on })];
+        return [.. amounts.Select((amount, i) => Strip(amount, i >= dampFrom ? day * dampShare : day, thicknessUm, washOut) with { On = on })];
     }
 
     private StepTest Strip(double amount, double day, double thicknessUm, double washOut)
