@@ -20,7 +20,7 @@ public static class Advisor
     public static EmulsionAnswer Answer(Job job, JobColour colour, Shop shop)
     {
         PlanInput.Check(job, shop);
-        var (filled, assumed) = ShopAssumptions.Fill(ShopStepTests.By(job.Date, shop));
+        var (filled, assumed) = ShopAssumptions.Fill(shop);
         var (plan, contest, brief) = ColourPlanner.Plan(colour, job, filled);
         Contender[] contenders = [.. contest.Allowed.Select(candidate => new Contender(candidate.Emulsion.Id, candidate.Cost))];
         var comparison = contenders.Length == 0 ? null : Comparing.Of(contenders, Seed);

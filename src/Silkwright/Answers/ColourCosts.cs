@@ -11,7 +11,7 @@ public static class ColourCosts
 
     /// <param name="job">The job.</param>
     /// <param name="colour">Which of its colours.</param>
-    /// <param name="shop">The shop. Its lots count as fresh, and its step tests whatever their day: a shelf is chosen for months to come, and over lots are replaced.</param>
+    /// <param name="shop">The shop. Its lots count as fresh: a shelf is chosen for months, and over lots are replaced.</param>
     /// <returns>
     /// The shop's own emulsions that may be used, cheapest first; empty where none may. A film laid with emulsion is among them where the
     /// shop names the pair: it keeps two things for it.

@@ -12,7 +12,7 @@ public static class Planner
     public static StencilPlan Plan(Job job, Shop shop)
     {
         PlanInput.Check(job, shop);
-        var (filled, assumed) = ShopAssumptions.Fill(ShopStepTests.By(job.Date, shop));
+        var (filled, assumed) = ShopAssumptions.Fill(shop);
         var coats = ShopCoats.Of(filled);
         var parts = job.Colours.Select(colour => ColourPlanner.Plan(colour, job, filled, coats)).ToArray();
         var colours = parts.Select(part => MoireCheck.On(part.Plan)).ToArray();
@@ -47,8 +47,8 @@ public static class Planner
             yield return new Note("Screens a day not given: 8 (3 to 25) are assumed for what is thrown away.", Ground.CommonPractice);
         if (shop.Prices.LabourPerHour is null || shop.Prices.PressStopPerMinute is null)
             yield return new Note("Labour and stop costs not all given: usual ones are assumed.", Ground.CommonPractice);
-        if (ShopStepTests.LeftOut(job.Date, shop) is { } toCome)
-            yield return toCome;
+        if (ShopStepTests.Later(job.Date, shop) is { } later)
+            yield return later;
     }
 
     /// <summary>Costs of one job rise and fall together (one labour rate, one room), so the ends are added as they stand.</summary>

@@ -18,18 +18,16 @@ public static class ShopStepTests
             .OfType<ExposureCase>(),
     ];
 
-    /// <summary>The shop with the step tests exposed by a day; those without a day are among them.</summary>
-    public static Shop By(DateOnly on, Shop shop) => shop with { ExposureReadings = [.. shop.ExposureReadings.Where(reading => !(reading.Test.On > on))] };
-
-    /// <summary>What that leaves out, told; none where nothing is.</summary>
-    public static Note? LeftOut(DateOnly on, Shop shop)
+    /// <summary>Step tests made after a day, told; none where there are none.</summary>
+    /// <remarks>They count as if they were of that day: what is known of an emulsion and a lamp today serves a job that is dated before better than to leave it out.</remarks>
+    public static Note? Later(DateOnly than, Shop shop)
     {
-        DateOnly[] days = [.. shop.ExposureReadings.Select(reading => reading.Test.On).OfType<DateOnly>().Where(day => day > on).Distinct().Order()];
+        DateOnly[] days = [.. shop.ExposureReadings.Select(reading => reading.Test.On).OfType<DateOnly>().Where(day => day > than).Distinct().Order()];
         return days switch
         {
             [] => null,
-            [var only] => Told($"The step test of {only:yyyy-MM-dd} was made after the day this is for, {on:yyyy-MM-dd}, and is left out: what was not exposed yet cannot speak of it. Where it should count, give the job a later date, or correct the test's."),
-            _ => Told($"The step tests of {days.Length} days, {days[0]:yyyy-MM-dd} to {days[^1]:yyyy-MM-dd}, were made after the day this is for, {on:yyyy-MM-dd}, and are left out: what was not exposed yet cannot speak of it. Where they should count, give the job a later date, or correct theirs."),
+            [var only] => Told($"The step test of {only:yyyy-MM-dd} was made after the day this is for, {than:yyyy-MM-dd}; it counts as one of that day. Where the plan is for a later one, give the job that date."),
+            _ => Told($"The step tests of {days.Length} days, {days[0]:yyyy-MM-dd} to {days[^1]:yyyy-MM-dd}, were made after the day this is for, {than:yyyy-MM-dd}; they count as of that day. Where the plan is for a later one, give the job that date."),
         };
 
         static Note Told(FormattableString text) => new(text.ToString(CultureInfo.InvariantCulture));
