@@ -11,7 +11,7 @@ public static class FilmMeasurer
     /// <summary>
     /// This way of measuring. Raise it whenever a film would get other figures than before, so that figures kept from the old way are never shown.
     /// </summary>
-    public const string Version = "6";
+    public const string Version = "7";
 
     /// <summary>Parts of a measurement, and what share of the time each takes on a film of everything: printed by <c>./bench film</c>.</summary>
     private const int Reading = 0, Zones = 1, Widths = 2, Lines = 3, Gaps = 4;

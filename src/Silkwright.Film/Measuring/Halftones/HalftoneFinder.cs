@@ -29,6 +29,8 @@ internal static class HalftoneFinder
         var seeds = dotGroups.Select(g => (Group: g, Lattice: g.Lattice, Holes: false))
             .Concat(holeGroups.Select(g => (Group: g, Lattice: ToDots(g.Lattice), Holes: true)))
             .OrderByDescending(s => s.Group.Members.Length).Take(MostLattices);
+        var groupedDots = new GroupedDots(dots, Largest(dotGroups));
+        var groupedHoles = new GroupedDots(holes, Largest(holeGroups));
         var taken = new TakenDots(dots.Count, holes.Count);
         var maps = new List<SiteMap>();
         var grown = new List<(SiteMap Map, IReadOnlyList<int> Sites)>();
@@ -41,7 +43,7 @@ internal static class HalftoneFinder
             var (shapes, shift) = isHoles ? (holes, 0.5) : (dots, 0.0);
             var map = maps.Find(m => m.Fits(shapes, seed, shift));
             if (map is null)
-                maps.Add(map = new SiteMap(bits, lattice, dots, holes));
+                maps.Add(map = new SiteMap(bits, lattice, dots, holes, groupedDots, groupedHoles));
             foreach (var sites in ZoneGrower.Grow(map, seed, shapes, shift))
             {
                 taken.Take(map, sites);
@@ -71,6 +73,8 @@ internal static class HalftoneFinder
             return swaths.Count == 1 ? groups : JoinedGroups.Of(groups, shapes);
         }
     }
+
+    private static IReadOnlyList<DotGroup> Largest(IReadOnlyList<DotGroup> groups) => [.. groups.OrderByDescending(g => g.Members.Length).Take(MostLattices)];
 
     /// <summary>The lattice of dots whose holes stand on this one: half a step away each way.</summary>
     private static ScreenLattice ToDots(ScreenLattice holes)

@@ -24,7 +24,13 @@ internal sealed class SiteMap
     private readonly SiteValues dots;
     private readonly SiteValues holes;
 
-    public SiteMap(FilmBitmap bits, ScreenLattice lattice, ScreenDots dotShapes, ScreenDots holeShapes)
+    /// <param name="bits">The film.</param>
+    /// <param name="lattice">Laid over it.</param>
+    /// <param name="dotShapes">Pieces of the image.</param>
+    /// <param name="holeShapes">Of the gap.</param>
+    /// <param name="dotGroups">Those that stand on lattices; they may be others than this one.</param>
+    /// <param name="holeGroups">The same of holes.</param>
+    public SiteMap(FilmBitmap bits, ScreenLattice lattice, ScreenDots dotShapes, ScreenDots holeShapes, GroupedDots dotGroups, GroupedDots holeGroups)
     {
         (this.bits, this.dotShapes, this.holeShapes) = (bits, dotShapes, holeShapes);
         Lattice = lattice;
@@ -34,8 +40,8 @@ internal sealed class SiteMap
         firstJ = (int)Math.Floor(corners.Min(c => c.J)) - 1;
         Across = (int)Math.Ceiling(corners.Max(c => c.I)) + 2 - firstI;
         Down = (int)Math.Ceiling(corners.Max(c => c.J)) + 2 - firstJ;
-        dots = Place(dotShapes, 0);
-        holes = Place(holeShapes, 0.5);
+        dots = Place(dotShapes, dotGroups, 0);
+        holes = Place(holeShapes, holeGroups, 0.5);
         Zone = new SiteValues(Across * Down, 0);
     }
 
@@ -155,13 +161,14 @@ internal sealed class SiteMap
         return count;
     }
 
-    private SiteValues Place(ScreenDots shapes, double shift)
+    private SiteValues Place(ScreenDots shapes, GroupedDots groups, double shift)
     {
         var placed = new SiteValues(Across * Down, -1);
+        var elsewhere = groups.NotOn(Lattice, shift);
         for (var k = 0; k < shapes.Count; k++)
         {
             var shape = shapes[k];
-            if (!shapes.MayBeDot(k) || shape.Diameter > 1.15 * Lattice.Period)
+            if (!shapes.MayBeDot(k) || shape.Diameter > 1.15 * Lattice.Period || elsewhere[groups.Of(k)])
                 continue;
             var (i, j) = Lattice.Sites(shape.X, shape.Y);
             var (di, dj) = (i - shift - Math.Round(i - shift), j - shift - Math.Round(j - shift));

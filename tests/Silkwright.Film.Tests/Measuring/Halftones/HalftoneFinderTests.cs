@@ -115,6 +115,23 @@ public class HalftoneFinderTests
         Assert.Equal(40.32, zone.AngleDegrees, 0.2);
     }
 
+    /// <summary>
+    /// 2.7 mm apart, where the finer one's dots happen to meet sites of the coarser one and would be taken for its own. Oracle: the rulings, angles and tones that were drawn.
+    /// </summary>
+    [Fact]
+    public void A_halftone_beside_a_finer_one_of_another_angle_is_found_with_its_own_tones()
+    {
+        FilmShape coarse = new() { Outline = "M68.42 16.7h12.93v163.3h-12.93Z", Halftone = new HalftoneFill(31, 62.39, 28, 15, [68.42, 16.7, 81.35, 180], false) };
+        FilmShape fine = new() { Outline = "M36.59 105.14h29.14v34.94h-29.14Z", Halftone = new HalftoneFill(58, 54.49, 44, 29, [36.59, 105.14, 65.73, 140.08], false) };
+        var bits = FilmBitmap.Of(FilmMaker.Bits(new FilmRecipe("test.tif", 128, 288, 600, [coarse, fine])));
+        var zones = FilmMeasurer.Measure(bits, new FilmHeader("test.tif", bits.Width, bits.Height, 600, []), CancellationToken.None).Halftones.OrderBy(z => z.RulingLpi).ToList();
+        Assert.Equal([31, 58], zones.Select(z => Math.Round(z.RulingLpi, 1)));
+        Assert.Equal(62.39, zones[0].AngleDegrees, 0.2);
+        Assert.Equal(15, zones[0].TonePercentMin, 0.6);
+        Assert.Equal(28, zones[0].TonePercentMax, 0.6);
+        Assert.Equal(54.49, zones[1].AngleDegrees, 0.2);
+    }
+
     [Fact]
     public void Lettering_alone_has_no_halftone()
     {
