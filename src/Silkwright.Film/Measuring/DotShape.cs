@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Silkwright.Film.Measuring;
 
 /// <summary>A small component: a dot of the image or a hole in it.</summary>
@@ -18,6 +20,7 @@ internal readonly record struct DotShape(float X, float Y, ushort Area, byte Wid
     public bool IsCompact => Width <= 2 * Height && Height <= 2 * Width && Area >= 0.6 * Width * Height;
 
     /// <summary>From the top down, then from the left.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public int CompareTo(DotShape other) => Y != other.Y ? Y.CompareTo(other.Y)
         : X != other.X ? X.CompareTo(other.X)
         : (Area, Width, Height).CompareTo((other.Area, other.Width, other.Height));

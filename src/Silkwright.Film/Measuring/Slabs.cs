@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Silkwright.Film.Measuring;
 
 /// <summary>Pieces of bytes one behind another. Where there is a scratch file, only the first <see cref="MostHeld"/> slabs of them and the last one stay in memory.</summary>
@@ -81,6 +83,7 @@ internal sealed class Slabs(long usual, ScratchFile? scratch)
         Volatile.Write(ref held, [.. held, .. new byte[]?[held.Length]]);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private byte[] Read(int slab)
     {
         ref var near = ref atHand.Value![slab % AtHand];

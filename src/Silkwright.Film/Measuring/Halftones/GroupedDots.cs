@@ -41,7 +41,7 @@ internal sealed class GroupedDots
         foreach (var member in group.Members)
         {
             var (i, j) = lattice.Sites(dots[member].X, dots[member].Y);
-            var (di, dj) = (Math.IEEERemainder(i - shift, 1), Math.IEEERemainder(j - shift, 1));
+            var (di, dj) = (i - shift - Math.Round(i - shift), j - shift - Math.Round(j - shift));
             square += (di * di) + (dj * dj);
         }
 

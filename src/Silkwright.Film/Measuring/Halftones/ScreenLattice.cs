@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Silkwright.Film.Measuring.Halftones;
 
 /// <summary>A square lattice of dot centres: site (i, j) lies at origin + i u + j v, v being u turned by 90 degrees.</summary>
@@ -24,6 +26,7 @@ internal readonly record struct ScreenLattice(double OriginX, double OriginY, do
         (OriginX + (i * StepX) - (j * StepY), OriginY + (i * StepY) + (j * StepX));
 
     /// <summary>A point in steps of the lattice.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public (double I, double J) Sites(double x, double y)
     {
         var (dx, dy) = (x - OriginX, y - OriginY);

@@ -64,7 +64,7 @@ internal sealed class SiteMap
         foreach (var m in members)
         {
             var (i, j) = Lattice.Sites(shapes[m].X, shapes[m].Y);
-            var (di, dj) = (Math.IEEERemainder(i - shift, 1), Math.IEEERemainder(j - shift, 1));
+            var (di, dj) = (i - shift - Math.Round(i - shift), j - shift - Math.Round(j - shift));
             (sumI, sumJ, square) = (sumI + di, sumJ + dj, square + (di * di) + (dj * dj));
         }
 

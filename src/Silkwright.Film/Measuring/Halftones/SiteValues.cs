@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Silkwright.Film.Measuring.Halftones;
 
 /// <summary>A number for each site of a lattice laid over a film; stretches of sites that have none take no memory.</summary>
@@ -14,6 +16,7 @@ internal sealed class SiteValues(int length, int none)
 
     public int this[int site]
     {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         get => stretches[site / Together] is { } stretch ? stretch[site % Together] : none;
         set
         {

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Silkwright.Artwork;
 
 namespace Silkwright.Film.Measuring.Halftones;
@@ -56,6 +57,7 @@ internal sealed class ZoneMeasurer(SiteMap map, IReadOnlyList<int> sites, Screen
     private static double? FirstPercentile(AreaCounts areas) =>
         areas.Count == 0 ? null : Math.Sqrt(4 * areas.At((int)(0.01 * (areas.Count - 1))) / Math.PI);
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private (double I, double J, double X, double Y) Point(int fitted)
     {
         var (site, shift, shape) = fitted >= 0 ? (fitted, 0.0, dots[map.Dot(fitted)]) : (~fitted, 0.5, holes[map.Hole(~fitted)]);
