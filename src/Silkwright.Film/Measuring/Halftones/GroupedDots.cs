@@ -40,8 +40,7 @@ internal sealed class GroupedDots
         var square = 0.0;
         foreach (var member in group.Members)
         {
-            var (i, j) = lattice.Sites(dots[member].X, dots[member].Y);
-            var (di, dj) = (i - shift - Math.Round(i - shift), j - shift - Math.Round(j - shift));
+            var (di, dj) = lattice.Off(dots[member].X, dots[member].Y, shift);
             square += (di * di) + (dj * dj);
         }
 

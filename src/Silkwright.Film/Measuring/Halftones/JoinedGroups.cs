@@ -25,8 +25,8 @@ internal static class JoinedGroups
 
     private static bool IsOn(ScreenLattice one, ScreenLattice other)
     {
-        var (i, j) = other.Sites(one.OriginX, one.OriginY);
-        return one.Differs(other) < MostApart && Math.Abs(i - Math.Round(i)) < MostOff && Math.Abs(j - Math.Round(j)) < MostOff;
+        var (i, j) = other.Off(one.OriginX, one.OriginY);
+        return one.Differs(other) < MostApart && Math.Abs(i) < MostOff && Math.Abs(j) < MostOff;
     }
 
     /// <summary>Each dot once, in their order; swaths have dots in common.</summary>

@@ -34,6 +34,14 @@ internal readonly record struct ScreenLattice(double OriginX, double OriginY, do
         return (((dx * StepX) + (dy * StepY)) / square, ((dy * StepX) - (dx * StepY)) / square);
     }
 
+    /// <summary>How far a point is off the nearest site, or off the nearest place that is shifted from one. [period]</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public (double I, double J) Off(double x, double y, double shift = 0)
+    {
+        var (i, j) = Sites(x, y);
+        return (i - shift - Math.Round(i - shift), j - shift - Math.Round(j - shift));
+    }
+
     /// <summary>How much its step differs from another's, quarter turns apart. [period]</summary>
     public double Differs(ScreenLattice other)
     {

@@ -63,8 +63,7 @@ internal sealed class SiteMap
         double sumI = 0, sumJ = 0, square = 0;
         foreach (var m in members)
         {
-            var (i, j) = Lattice.Sites(shapes[m].X, shapes[m].Y);
-            var (di, dj) = (i - shift - Math.Round(i - shift), j - shift - Math.Round(j - shift));
+            var (di, dj) = Lattice.Off(shapes[m].X, shapes[m].Y, shift);
             (sumI, sumJ, square) = (sumI + di, sumJ + dj, square + (di * di) + (dj * dj));
         }
 
@@ -170,11 +169,10 @@ internal sealed class SiteMap
             var shape = shapes[k];
             if (!shapes.MayBeDot(k) || shape.Diameter > 1.15 * Lattice.Period || elsewhere[groups.Of(k)])
                 continue;
-            var (i, j) = Lattice.Sites(shape.X, shape.Y);
-            var (di, dj) = (i - shift - Math.Round(i - shift), j - shift - Math.Round(j - shift));
+            var (di, dj) = Lattice.Off(shape.X, shape.Y, shift);
             if ((di * di) + (dj * dj) > Reach * Reach)
                 continue;
-            var site = ((int)Math.Round(j - shift - firstJ) * Across) + (int)Math.Round(i - shift - firstI);
+            var site = Nearest(shape.X, shape.Y, shift);
             if (site >= 0 && site < placed.Length && (placed[site] < 0 || shapes[placed[site]].Area < shape.Area))
                 placed[site] = k;
         }
